@@ -1,0 +1,54 @@
+import {readdirSync} from 'node:fs';
+import commonjs from '@rollup/plugin-commonjs';
+import {nodeResolve} from '@rollup/plugin-node-resolve';
+import terser from '@rollup/plugin-terser';
+import typescript from '@rollup/plugin-typescript';
+
+/** Every element is a folder of src/elements with a define.ts; `shared` has none. */
+const tags = readdirSync('src/elements', {withFileTypes: true})
+  .filter((entry) => entry.isDirectory() && entry.name !== 'shared')
+  .map((entry) => entry.name);
+
+const worker = {'photo/photo-worker': 'src/photo/photo-worker.ts'};
+
+/** Modules for bundlers: our files one to one, `lit` and the metadata reader left to the consumer's bundler. */
+const modules = {
+  input: {
+    'core/index': 'src/core/index.ts',
+    'elements/all': 'src/elements/all.ts',
+    ...worker,
+    ...Object.fromEntries(tags.flatMap((tag) => ['define', 'class'].map((file) =>
+      [`elements/${tag}/${file}`, `src/elements/${tag}/${file}.ts`]))),
+  },
+  external: [/^lit(\/|$)/, /^@lit\//, 'exifreader'],
+  output: {dir: 'dist', format: 'es', preserveModules: true, preserveModulesRoot: 'src', sourcemap: true},
+  plugins: [typescript({
+    tsconfig: 'tsconfig.build.json', compilerOptions: {outDir: 'dist', declaration: true, declarationDir: 'dist'},
+  })],
+};
+
+/**
+ * Files for a bare script tag: Lit inside. One build with many inputs, so that two elements on a page share one
+ * chunk and load Lit once. Flat, because the worker is found beside the file that asks for it.
+ */
+const standalone = {
+  input: {
+    all: 'src/elements/all.ts',
+    'photo-worker': 'src/photo/photo-worker.ts',
+    ...Object.fromEntries(tags.map((tag) => [tag, `src/elements/${tag}/define.ts`])),
+  },
+  output: {
+    dir: 'dist/standalone', format: 'es', entryFileNames: '[name].js', chunkFileNames: 'shared-[hash].js',
+    sourcemap: false, hoistTransitiveImports: true,
+  },
+  plugins: [
+    nodeResolve({browser: true, exportConditions: ['production']}),
+    commonjs(),
+    typescript({
+      tsconfig: 'tsconfig.build.json', compilerOptions: {outDir: 'dist/standalone', declaration: false, sourceMap: false},
+    }),
+    terser({ecma: 2021, module: true, format: {comments: false}, compress: {passes: 2}}),
+  ],
+};
+
+export default [modules, standalone];
