@@ -1,82 +1,7 @@
-import {requireFinite, requireNotNegative, requirePositive} from '../problem.js';
-
-/**
- * Transfer of contrast by a perfect lens with a round stop that is out of focus.
- *
- * Signed: below 0 light and dark have changed places (spurious resolution), and from the first 0 on the detail is
- * no longer resolved, whatever the sign. Good to 0.00001.
- * @param s - spatial frequency, 2·λ·(working f-number)·(cycles per mm); 0 = even tone, 2 and above = cut off
- * @param waves - defocus at the edge of the pupil in wavelengths, either sign; 0 = in focus
- * @returns 1 (kept whole) to about −0.13
- * @throws {Problem} `detail` when `s` is negative or not finite, `defocus` when `waves` is not finite
- * Source: H. H. Hopkins, "The frequency response of a defocused optical system", Proc. R. Soc. A 231 (1955),
- * pp. 91–103; his integral, with the pupil coordinate written as a cosine so that it has no corner.
- */
-export function defocusTransfer(s: number, waves: number): number {
-  requireNotNegative('detail', s);
-  requireFinite('defocus', waves);
-  return transfer(s / 2, 4 * Math.PI * Math.abs(waves) * s);
-}
-
-/**
- * The same without guards, for loops.
- * @param half - frequency as a share of the cut-off, 0 and above
- * @param swing - π·(defocus disc)·(cycles per mm), 0 and above: does not depend on the wavelength
- */
-export function transfer(half: number, swing: number): number {
-  if (half >= 1) return 0;
-  const span = Math.acos(half);
-  if (swing === 0) return (2 / Math.PI) * (span - half * Math.sqrt(1 - half * half));
-  // Phase the integrand runs through, at its fastest, over half of the interval.
-  const turn = swing * Math.sin(span) * span / 2;
-  return (4 / Math.PI) * (turn > LARGEST_TURN ? endTerms(half, swing) : summed(half, swing, span, turn));
-}
-
-/** Above it the expansion in `endTerms` is good to 0.000001; below it 32 nodes are. */
-const LARGEST_TURN = 40;
-
-/** Gauss–Legendre: exact to rounding once there are a few more nodes than half the phase in radians. */
-function summed(half: number, swing: number, span: number, turn: number): number {
-  const rule = gaussRule(Math.ceil(turn / 2) + 8);
-  let sum = 0;
-  for (let at = 0; at < rule.length; at += 2) {
-    const across = Math.cos(span * (rule[at] as number));
-    sum += (rule[at + 1] as number) * (1 - across * across) * Math.cos(swing * (across - half));
-  }
-  return sum * span;
-}
-
-/** What the two ends of the interval leave of a fast oscillation: powers of 1/swing, to the 5/2. */
-function endTerms(half: number, swing: number): number {
-  const edge = swing * (1 - half);
-  const decay = Math.sqrt(Math.PI / 2) * swing ** -1.5;
-  return half / (Math.sqrt(1 - half * half) * swing * swing) + decay * (
-    Math.cos(edge - 0.75 * Math.PI) - Math.cos(edge - 1.25 * Math.PI) * 3 / (8 * swing));
-}
-
-const rules: Float64Array[] = [];
-
-/** Nodes on 0…1 and weights, one after the other, made once for each count. Newton's method on Legendre's recurrence. */
-function gaussRule(count: number): Float64Array {
-  const known = rules[count];
-  if (known) return known;
-  const rule = new Float64Array(2 * count);
-  for (let k = 0; k < count; k++) {
-    let x = Math.cos(Math.PI * (k + 0.75) / (count + 0.5));
-    let slope = 1;
-    for (let round = 0; round < 6; round++) {
-      let last = 1;
-      let value = x;
-      for (let n = 2; n <= count; n++) [last, value] = [value, ((2 * n - 1) * x * value - (n - 1) * last) / n];
-      slope = count * (x * value - last) / (x * x - 1);
-      x -= value / slope;
-    }
-    rule[2 * k] = (1 + x) / 2;
-    rule[2 * k + 1] = 1 / ((1 - x * x) * slope * slope);
-  }
-  rules[count] = rule;
-  return rule;
-}
+import {Problem, requireFinite, requireNotNegative, requirePositive} from '../problem.js';
+import {entrancePupil, pupilToSubject, workingAperture} from './lens.js';
+import type {LensSetup} from './lens.js';
+import {transfer} from './transfer.js';
 
 /**
  * White light of equal energy as the eye weighs it: wavelength in mm, weight, …; weights add up to 1.
@@ -110,4 +35,77 @@ export function whiteContrast(workingAperture: number, blur: number, cycles: num
   }
   const box = Math.PI * cycles * pixel;
   return box === 0 ? sum : sum * Math.sin(box) / box;
+}
+
+/** A line with a gap as wide as itself beside it: the finest thing that is to be seen. Width in mm, above 0. */
+export type Detail =
+  /** On the figure, a brush line: further back it comes out smaller */
+  | {readonly onFigure: number}
+  /** On the sensor, wherever it is: finished pixels times the size of one */
+  | {readonly onSensor: number};
+
+/**
+ * How fine a detail is on the sensor.
+ * @param depth - mm behind (+) or before (−) the focus plane along the optical axis
+ * @returns line pairs per mm
+ * @throws {Problem} `detail`, or as for a lens and a depth
+ * Source: one line and one gap make a pair; seen from the entrance pupil the picture shrinks by u_e / (u_e + x).
+ */
+export function detailCycles(lens: LensSetup, detail: Detail, depth = 0): number {
+  const width = lineWidth(detail);
+  if ('onSensor' in detail) return 1 / (2 * width);
+  const distance = pupilToSubject(lens);
+  requireInFront(depth, distance);
+  return (distance + depth) / (2 * width * lens.magnification * distance);
+}
+
+/**
+ * Contrast a detail keeps at one depth: blur and diffraction together, in white light.
+ * @param depth - mm behind (+) or before (−) the focus plane along the optical axis
+ * @param pixel - width in mm over which a pixel of the sensor gathers light; 0 (when left out) = optics alone
+ * @returns 1 to about −0.13; 0 and below = not resolved
+ * @throws {Problem} as for a lens; `detail`, `pixel`, or `depth` at or behind the entrance pupil
+ * Source: {@link whiteContrast} of the disc b = m·A·|x| / (u_e + x) at the working f-number.
+ */
+export function contrastAt(lens: LensSetup, depth: number, detail: Detail, pixel = 0): number {
+  return contrastAlong(lens, detail, pixel)(depth);
+}
+
+/**
+ * {@link contrastAt} for many depths at once.
+ * @param depths - mm behind (+) or before (−) the focus plane; not changed
+ * @returns one contrast for each depth
+ * @throws {Problem} as {@link contrastAt}
+ */
+export function contrastProfile(lens: LensSetup, depths: ArrayLike<number>, detail: Detail, pixel = 0): Float64Array {
+  const along = contrastAlong(lens, detail, pixel);
+  const profile = new Float64Array(depths.length);
+  for (let at = 0; at < profile.length; at++) profile[at] = along(depths[at] as number);
+  return profile;
+}
+
+/** {@link contrastAt} with everything that does not depend on the depth worked out beforehand. */
+export function contrastAlong(lens: LensSetup, detail: Detail, pixel = 0): (depth: number) => number {
+  const distance = pupilToSubject(lens);
+  const working = workingAperture(lens.aperture, lens.magnification, lens.pupilRatio);
+  const farBlur = lens.magnification * entrancePupil(lens.focalLength, lens.aperture);
+  const cycles = detailCycles(lens, detail);
+  const shrinks = 'onFigure' in detail;
+  requireNotNegative('pixel', pixel);
+  return (depth) => {
+    requireInFront(depth, distance);
+    const away = distance + depth;
+    return whiteContrast(working, farBlur * Math.abs(depth) / away, shrinks ? cycles * away / distance : cycles, pixel);
+  };
+}
+
+function lineWidth(detail: Detail): number {
+  const width = 'onSensor' in detail ? detail.onSensor : detail.onFigure;
+  requirePositive('detail', width);
+  return width;
+}
+
+function requireInFront(depth: number, distance: number): void {
+  requireFinite('depth', depth);
+  if (!(distance + depth > 0)) throw new Problem('depth', depth, `a point in front of the lens, above ${-distance} mm`);
 }

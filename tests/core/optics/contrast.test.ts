@@ -1,141 +1,11 @@
 import fc from 'fast-check';
 import {describe, expect, it, test} from 'vitest';
-import {defocusTransfer, whiteContrast} from '../../../src/core/optics/contrast.js';
+import {blurDisc} from '../../../src/core/optics/blur.js';
+import {contrastAt, contrastProfile, detailCycles, whiteContrast} from '../../../src/core/optics/contrast.js';
+import type {LensSetup} from '../../../src/core/optics/lens.js';
+import {defocusTransfer} from '../../../src/core/optics/transfer.js';
 import {Problem} from '../../../src/core/problem.js';
-import {input, published, publishedValue} from '../../reference/published.js';
-
-/**
- * Overlap of a defocused pupil with itself, summed over its area with the complex pupil written out: the definition
- * of the transfer function (Goodman, "Introduction to Fourier Optics", section on aberrations; from memory).
- */
-function pupilOverlap(s: number, waves: number, rows = 400, columns = 3000): {re: number; im: number} {
-  let re = 0;
-  let im = 0;
-  const top = Math.sqrt(1 - s * s / 4);
-  for (let row = 0; row < rows; row++) {
-    const turn = ((row + 0.5) / rows - 0.5) * Math.PI;
-    const y = top * Math.sin(turn);
-    const reach = Math.sqrt(1 - y * y) - s / 2;
-    const area = (2 * reach / columns) * (top * Math.cos(turn) * Math.PI / rows);
-    for (let column = 0; column < columns; column++) {
-      const x = -reach + (2 * reach * (column + 0.5)) / columns;
-      const one = 2 * Math.PI * waves * ((x + s / 2) ** 2 + y * y);
-      const other = 2 * Math.PI * waves * ((x - s / 2) ** 2 + y * y);
-      re += area * (Math.cos(one) * Math.cos(other) + Math.sin(one) * Math.sin(other));
-      im += area * (Math.sin(one) * Math.cos(other) - Math.cos(one) * Math.sin(other));
-    }
-  }
-  return {re: re / Math.PI, im: im / Math.PI};
-}
-
-/** Bessel function of the first kind, order 1, from its integral (Bessel 1824), by the trapezium rule on a whole turn. */
-function besselOne(z: number): number {
-  const steps = 64 + Math.ceil(2 * z);
-  let sum = 0;
-  for (let k = 0; k < steps; k++) {
-    const turn = (2 * Math.PI * k) / steps;
-    sum += Math.cos(turn - z * Math.sin(turn));
-  }
-  return sum / steps;
-}
-
-const geometric = (z: number): number => 2 * besselOne(z) / z;
-
-describe('transfer through a defocused lens', () => {
-  const shifts = [0.001, 0.01, 0.08, 0.3, 0.7, 1, 1.3, 1.7, 1.9, 1.99];
-
-  it.each([0, 0.1, 0.25, 0.6, 1, 2.2, 4.5, 9, 17, 31.4, 50])(
-    'agrees with the overlap of the pupil with itself at %s waves', (waves) => {
-      for (const s of shifts) {
-        const {re, im} = pupilOverlap(s, waves);
-        expect(Math.abs(im)).toBeLessThan(1e-6);
-        expect(Math.abs(defocusTransfer(s, waves) - re), `s ${s}`).toBeLessThan(1e-5);
-      }
-    });
-
-  it.each([60, 120, 400, 2000])('agrees with a plain sum over a million slices of the overlap at %s waves', (waves) => {
-    for (const s of [0.002, 0.05, 0.5, 1, 1.8, 1.995]) {
-      const slices = 1e6;
-      const width = (1 - s / 2) / slices;
-      let sum = 0;
-      for (let k = 0; k < slices; k++) {
-        const x = (k + 0.5) * width;
-        // Height of the overlap times the phase between the two pupils, both sides of the middle at once.
-        sum += 4 * width * Math.sqrt(1 - (x + s / 2) ** 2) * Math.cos(2 * Math.PI * waves * 2 * x * s);
-      }
-      expect(Math.abs(defocusTransfer(s, waves) - sum / Math.PI), `s ${s}`).toBeLessThan(1e-5);
-    }
-  });
-
-  it('tends to the shadow of the stop when diffraction is small', () => {
-    for (const z of [0.1, 1, 2.5, 3.8317, 5.1, 7, 20, 45, 90]) {
-      const s = 1e-5;
-      expect(defocusTransfer(s, z / (4 * Math.PI * s))).toBeCloseTo(geometric(z), 4);
-    }
-  });
-
-  it('first reaches 0 where the published disc does', () => {
-    const record = publishedValue('diffraction', 'defocus-otf-zero');
-    const cycles = record.expected.value as number;
-    const blur = input(record, 'c');
-    const s = 1e-5;
-    const waves = (near: number): number => (Math.PI * blur * cycles * near) / (4 * Math.PI * s);
-    expect(defocusTransfer(s, waves(1 - 1e-4))).toBeGreaterThan(0);
-    expect(defocusTransfer(s, waves(1 + 1e-4))).toBeLessThan(0);
-  });
-
-  it.each(published('diffraction').filter((record) => /^mtf-/.test(record.id)).map((record) => [record.id, record] as const))(
-    'in focus is the published diffraction limit, %s', (_, record) => {
-      // Published against the cut-off; here the cut-off is 2.
-      expect(Math.abs(defocusTransfer(2 * input(record, 's'), 0) - (record.expected.value as number)))
-        .toBeLessThanOrEqual(record.tolerance as number);
-    });
-
-  it('loses half of the contrast in focus where published', () => {
-    const record = publishedValue('diffraction', 'mtf50');
-    const s = 2 * (record.expected.value as number);
-    expect(defocusTransfer(s - 2e-5, 0)).toBeGreaterThan(0.5);
-    expect(defocusTransfer(s + 2e-5, 0)).toBeLessThan(0.5);
-  });
-
-  const frequency = fc.double({min: 0, max: 2.5, noNaN: true});
-  const defocus = fc.double({min: -300, max: 300, noNaN: true});
-
-  test('never beats focus, and does not care which side of it', () => {
-    fc.assert(fc.property(frequency, defocus, (s, waves) => {
-      const value = defocusTransfer(s, waves);
-      expect(Math.abs(value)).toBeLessThanOrEqual(defocusTransfer(s, 0) + 2e-6);
-      expect(value).toBe(defocusTransfer(s, -waves));
-    }));
-  });
-
-  test('in focus the finer detail always has less', () => {
-    fc.assert(fc.property(frequency, frequency, (a, b) => {
-      fc.pre(Math.abs(a - b) > 1e-6 && Math.min(a, b) < 2 - 1e-6);
-      expect(defocusTransfer(Math.min(a, b), 0)).toBeGreaterThan(defocusTransfer(Math.max(a, b), 0));
-    }));
-  });
-
-  test('runs on without a step where the way of summing changes', () => {
-    fc.assert(fc.property(fc.double({min: 0.001, max: 1.99, noNaN: true}), (s) => {
-      for (let waves = 0; waves < 40; waves += 0.37) {
-        const [one, two] = [defocusTransfer(s, waves), defocusTransfer(s, waves + 1e-6)];
-        expect(Math.abs(one - two)).toBeLessThan(5e-5 + 2e-6);
-      }
-    }), {numRuns: 40});
-  });
-
-  it('is 1 for an even tone, 0 from the cut-off on', () => {
-    expect(defocusTransfer(0, 30)).toBeCloseTo(1, 12);
-    expect(defocusTransfer(2, 3)).toBe(0);
-    expect(defocusTransfer(7, 0)).toBe(0);
-  });
-
-  it.each([-1, NaN, Infinity])('refuses a frequency of %s by name', (bad) => {
-    expect(() => defocusTransfer(bad, 0)).toThrow(new Problem('detail', bad, 'a number, 0 or above'));
-    expect(() => defocusTransfer(1, Number.NaN)).toThrow(new Problem('defocus', NaN, 'a finite number'));
-  });
-});
+import {input, published} from '../../reference/published.js';
 
 describe('contrast in white light', () => {
   /** CIE 1924 V(λ), 440 nm to 680 nm in steps of 10; from memory. */
@@ -178,5 +48,62 @@ describe('contrast in white light', () => {
     expect(() => whiteContrast(8, -1, 10)).toThrow(new Problem('blur', -1, 'a number, 0 or above'));
     expect(() => whiteContrast(8, 0, Infinity)).toThrow(new Problem('detail', Infinity, 'a number, 0 or above'));
     expect(() => whiteContrast(8, 0, 10, -1)).toThrow(new Problem('pixel', -1, 'a number, 0 or above'));
+  });
+});
+
+describe('contrast of a detail along the depth', () => {
+  /** Invented set: the lantern bearer on a 36 mm wide sensor, 120 mm across. */
+  const lens: LensSetup = {focalLength: 100, aperture: 11, magnification: 0.3};
+
+  it('reaches 0 in focus at the published cut-off of each wavelength, never later than at the shortest', () => {
+    for (const record of published('diffraction').filter(({id}) => /^cutoff-.*550$/.test(id))) {
+      const aperture = input(record, 'N');
+      // 550 nm is published; the shortest wavelength that counts here is 480 nm.
+      const cutOff = (record.expected.value as number) * 550 / 480;
+      expect(whiteContrast(aperture, 0, cutOff * (1 + 1e-6))).toBe(0);
+      expect(whiteContrast(aperture, 0, record.expected.value as number)).toBeGreaterThan(0);
+      expect(whiteContrast(aperture, 0, record.expected.value as number)).toBeLessThan(0.02);
+    }
+  });
+
+  it('a line on the figure is a line on the sensor, m times as wide in focus and smaller behind', () => {
+    expect(detailCycles(lens, {onFigure: 0.1})).toBeCloseTo(1 / 0.06, 10);
+    expect(detailCycles(lens, {onSensor: 0.03}, 50)).toBeCloseTo(1 / 0.06, 10);
+    // Pupil 433.33 mm away: 43.333 mm further back everything is drawn at 10/11 of the size.
+    expect(detailCycles(lens, {onFigure: 0.1}, 100 * (1 / 0.3 + 1) / 10)).toBeCloseTo(1.1 / 0.06, 10);
+    expect(contrastAt(lens, 10, {onFigure: 0.1})).toBeLessThan(contrastAt(lens, 10, {onSensor: 0.03}));
+  });
+
+  test('one depth and a whole profile say the same', () => {
+    const depths = Array.from({length: 200}, (_, k) => k - 100);
+    const profile = contrastProfile(lens, depths, {onFigure: 0.12}, 0.005);
+    depths.forEach((depth, k) => expect(profile[k]).toBe(contrastAt(lens, depth, {onFigure: 0.12}, 0.005)));
+    expect(profile).toHaveLength(200);
+    expect(contrastProfile(lens, [], {onFigure: 0.12})).toHaveLength(0);
+  });
+
+  test('only the blur disc, the working f-number and the line on the sensor count', () => {
+    const lensSetup = fc.record({
+      focalLength: fc.double({min: 4, max: 200, noNaN: true}), aperture: fc.double({min: 1.4, max: 32, noNaN: true}),
+      magnification: fc.double({min: 0.01, max: 1.5, noNaN: true}), pupilRatio: fc.double({min: 0.4, max: 2, noNaN: true}),
+    });
+    fc.assert(fc.property(lensSetup, fc.double({min: -0.5, max: 3, noNaN: true}), (setup, share) => {
+      // Share of the pupil's distance, so that every lens sees the point in front of it.
+      const distance = setup.focalLength * (1 / setup.magnification + 1 / setup.pupilRatio);
+      const depth = share * distance;
+      const working = setup.aperture * (1 + setup.magnification / setup.pupilRatio);
+      const expected = whiteContrast(working, blurDisc(setup, depth), 1 / 0.04);
+      expect(contrastAt(setup, depth, {onSensor: 0.02})).toBeCloseTo(expected, 9);
+    }));
+  });
+
+  it.each([0, -1, NaN])('refuses a line of %s mm by name', (bad) => {
+    expect(() => contrastAt(lens, 0, {onFigure: bad})).toThrow(new Problem('detail', bad, 'a number above 0'));
+    expect(() => contrastAt(lens, 0, {onSensor: bad})).toThrow(new Problem('detail', bad, 'a number above 0'));
+  });
+
+  it('refuses a point behind the lens by name', () => {
+    expect(() => contrastAt(lens, -500, {onFigure: 0.1})).toThrow(Problem);
+    expect(() => contrastAt(lens, NaN, {onFigure: 0.1})).toThrow(new Problem('depth', NaN, 'a finite number'));
   });
 });
