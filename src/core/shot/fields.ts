@@ -1,0 +1,176 @@
+import {Problem} from '../problem.js';
+import {readAperture, readCorrection, readIso, readShutter} from '../exposure/read.js';
+import {writeAperture, writeIso, writeShutter, writeStops} from '../exposure/write.js';
+import {readLength, readNumber} from '../units.js';
+import type {CropShare, Shot, ShotKey} from './shot.js';
+
+/** How one value of a shot is read from text, written as text and judged. */
+export interface Field<T> {
+  /** Value of text as a person writes it, or what is wrong with it. Never throws. */
+  readonly read: (text: string) => T | Problem;
+  /** Text that reads back as the same value. */
+  readonly write: (value: T) => string;
+  /** What is wrong with a value that came from a script, if anything. */
+  readonly refuse: (value: T) => Problem | undefined;
+}
+
+/** Reading, writing and judging of every value of a shot, by key. */
+export const SHOT_FIELDS: {readonly [K in ShotKey]: Field<Shot[K]>} = /* @__PURE__ */ fields();
+
+function fields(): {readonly [K in ShotKey]: Field<Shot[K]>} {
+  const aperture = (key: ShotKey) => setting(key, readAperture, writeAperture);
+  const shutter = (key: ShotKey) => setting(key, readShutter, writeShutter);
+  const iso = (key: ShotKey) => setting(key, readIso, writeIso);
+  return {
+    aperture: aperture('aperture'),
+    shutter: shutter('shutter'),
+    iso: iso('iso'),
+    meteredAperture: aperture('meteredAperture'),
+    meteredShutter: shutter('meteredShutter'),
+    meteredIso: iso('meteredIso'),
+    correction: {
+      read: readCorrection, write: writeStops, refuse: (value) => outside('correction', value, -30, 30, 'a number of stops'),
+    },
+    pay: choice('pay', ['aperture', 'shutter', 'iso']),
+    clicksPerStop: {
+      read: (text) => readClicks(text),
+      write: (value) => (value === 1 ? 'full' : value === 2 ? 'half' : 'third'),
+      refuse: (value) => ([1, 2, 3].includes(value) ? undefined : new Problem('clicks-per-stop', value, '1, 2 or 3')),
+    },
+    apertureWidest: aperture('apertureWidest'),
+    apertureSmallest: aperture('apertureSmallest'),
+    shutterFastest: shutter('shutterFastest'),
+    shutterSlowest: shutter('shutterSlowest'),
+    isoLowest: iso('isoLowest'),
+    isoHighest: iso('isoHighest'),
+    focalLength: length('focalLength', 1, 5000),
+    pupilRatio: number('pupilRatio', 0.1, 10, 'a ratio above 0, 1 when unknown'),
+    sensorWidth: length('sensorWidth', 1, 300),
+    sensorHeight: length('sensorHeight', 1, 300),
+    fieldWidth: length('fieldWidth', 1, 20_000),
+    frameWidth: count('frameWidth'),
+    crop: {read: readCrop, write: writeCrop, refuse: refuseCrop},
+    pictureWidth: count('pictureWidth'),
+    blurLimit: number('blurLimit', 0.1, 100, 'a number of finished pixels, such as 1.5'),
+    baseDepth: length('baseDepth', 1, 5000),
+    overhangFront: length('overhangFront', 0, 5000),
+    overhangFrontHeight: length('overhangFrontHeight', 0, 5000),
+    overhangBack: length('overhangBack', 0, 5000),
+    overhangBackHeight: length('overhangBackHeight', 0, 5000),
+    figureHeight: length('figureHeight', 0, 5000),
+    tilt: number('tilt', -80, 80, 'degrees from −80 to 80', /\s*(°|deg(rees?)?)\s*$/i),
+    focus: length('focus', -10_000, 10_000),
+    backdropDistance: length('backdropDistance', 1, 50_000),
+    intent: choice('intent', ['dark-backdrop', 'even']),
+    unit: choice('unit', ['mm', 'cm', 'in']),
+    note: {read: (text) => text, write: (value) => value, refuse: () => undefined},
+  };
+}
+
+/** Attribute of a key: `overhangFrontHeight` → `overhang-front-height`. */
+export function attributeOf(key: string): string {
+  return key.replace(/[A-Z]/g, (letter) => `-${letter.toLowerCase()}`);
+}
+
+function outside(key: string, value: unknown, least: number, most: number, wanted: string): Problem | undefined {
+  return typeof value === 'number' && value >= least && value <= most ? undefined : new Problem(attributeOf(key), value, wanted);
+}
+
+/** An exposure setting: its reader tells more than the value, which is all a shot keeps. */
+function setting(
+  key: ShotKey, read: (text: string) => {readonly value: number} | Problem, write: (value: number) => string,
+): Field<number> {
+  return {
+    read: (text) => {
+      const reading = read(text);
+      return reading instanceof Problem ? new Problem(attributeOf(key), text, reading.wanted) : reading.value;
+    },
+    write,
+    refuse: (value) => (Number.isFinite(value) && value > 0 ? undefined : new Problem(attributeOf(key), value, 'a number above 0')),
+  };
+}
+
+function length(key: ShotKey, least: number, most: number): Field<number> {
+  const name = attributeOf(key);
+  const wanted = `a length from ${least} to ${most} mm`;
+  const refuse = (value: number) => outside(key, value, least, most, wanted);
+  return {
+    read: (text) => {
+      const mm = readLength(name, text);
+      if (mm instanceof Problem) return mm;
+      return refuse(mm) ? new Problem(name, text, wanted) : mm;
+    },
+    write: (mm) => `${+mm.toPrecision(6)} mm`,
+    refuse,
+  };
+}
+
+function number(key: ShotKey, least: number, most: number, wanted: string, suffix?: RegExp): Field<number> {
+  const refuse = (value: number) => outside(key, value, least, most, wanted);
+  return {
+    read: (text) => {
+      const value = readNumber(suffix ? text.replace(suffix, '') : text);
+      return value === undefined || refuse(value) ? new Problem(attributeOf(key), text, wanted) : value;
+    },
+    write: (value) => String(+value.toPrecision(6)),
+    refuse,
+  };
+}
+
+/** Pixels: a whole number, thousands set apart or not. */
+function count(key: ShotKey): Field<number> {
+  const wanted = 'a whole number of pixels, 1 or more';
+  const refuse = (value: number) => (Number.isInteger(value) ? outside(key, value, 1, 1e6, wanted) : new Problem(attributeOf(key), value, wanted));
+  return {
+    read: (text) => {
+      const value = Number(text.replace(/px|pixels?/i, '').replace(/(?<=\d)[\s.,'](?=\d{3}\b)/g, '').trim() || NaN);
+      return refuse(value) ? new Problem(attributeOf(key), text, wanted) : value;
+    },
+    write: String,
+    refuse,
+  };
+}
+
+function choice<T extends string>(key: ShotKey, options: readonly T[]): Field<T> {
+  const wanted = options.join(' or ');
+  return {
+    read: (text) => options.find((option) => option === text.trim().toLowerCase()) ?? new Problem(attributeOf(key), text, wanted),
+    write: (value) => value,
+    refuse: (value) => (options.includes(value) ? undefined : new Problem(attributeOf(key), value, wanted)),
+  };
+}
+
+function readClicks(text: string): 1 | 2 | 3 | Problem {
+  const found = /^\s*(?:(1|full|whole)|(2|1\/2|½|half)|(3|1\/3|⅓|third))\b.*$|^\s*[½⅓]\s*$/i.exec(text);
+  if (!found) return new Problem('clicks-per-stop', text, 'full, half or third');
+  if (found[1] && !/^\s*1\//.test(text)) return 1;
+  return found[2] || /½|1\/2/.test(text) ? 2 : 3;
+}
+
+const CROP_WANTED = 'four shares of the frame: left, top, width, height, such as 10% 5% 80% 90%';
+
+/** `10% 5% 80% 90%` or `0.1 0.05 0.8 0.9`. */
+function readCrop(text: string): CropShare | Problem {
+  const parts = text.trim().split(/[\s;]+/);
+  const [left, top, width, height] = parts.map((part) => {
+    const value = readNumber(part.replace(/%$/, ''));
+    return value === undefined ? NaN : part.endsWith('%') ? value / 100 : value;
+  });
+  if (parts.length !== 4) return new Problem('crop', text, CROP_WANTED);
+  const crop = {left, top, width, height} as CropShare;
+  return refuseCrop(crop) ? new Problem('crop', text, CROP_WANTED) : crop;
+}
+
+function writeCrop({left, top, width, height}: CropShare): string {
+  return [left, top, width, height].map((share) => `${+(share * 100).toFixed(2)}%`).join(' ');
+}
+
+/** Room for the rounding of shares that were worked out from pixels. */
+const SHARE_SLACK = 1e-9;
+
+function refuseCrop(crop: CropShare): Problem | undefined {
+  const {left, top, width, height} = crop;
+  const inside = left >= 0 && top >= 0 && width > 0 && height > 0
+    && left + width <= 1 + SHARE_SLACK && top + height <= 1 + SHARE_SLACK;
+  return inside ? undefined : new Problem('crop', crop, CROP_WANTED);
+}

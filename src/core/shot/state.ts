@@ -1,0 +1,69 @@
+import {Problem} from '../problem.js';
+import {SHOT_FIELDS} from './fields.js';
+import type {Shot, ShotKey} from './shot.js';
+
+/**
+ * A shot while somebody is describing it: the values in use, the text as it was typed, and what is wrong with text
+ * that could not be used. A value that is refused never replaces the last good one, and the text is never lost.
+ */
+export interface ShotState {
+  /** Values stated so far; what is missing has not been said. */
+  readonly values: Partial<Shot>;
+  /** Text as typed, for the keys whose last word came as text. */
+  readonly texts: Readonly<Partial<Record<ShotKey, string>>>;
+  /** Why a text or value was refused. */
+  readonly problems: Readonly<Partial<Record<ShotKey, Problem>>>;
+}
+
+export const EMPTY_STATE: ShotState = {values: {}, texts: {}, problems: {}};
+
+/** The state after somebody typed `text` for `key`. Text that cannot be read is kept and explained. */
+export function withText<K extends ShotKey>(state: ShotState, key: K, text: string): ShotState {
+  const read = SHOT_FIELDS[key].read(text);
+  if (read instanceof Problem) {
+    return {...state, texts: {...state.texts, [key]: text}, problems: {...state.problems, [key]: read}};
+  }
+  return {
+    values: {...state.values, [key]: read}, texts: {...state.texts, [key]: text}, problems: without(state.problems, key),
+  };
+}
+
+/** The state after `key` was set to `value` by script or by turning something. A useless value is refused by name. */
+export function withValue<K extends ShotKey>(state: ShotState, key: K, value: Shot[K]): ShotState {
+  const problem = SHOT_FIELDS[key].refuse(value);
+  if (problem) return {...state, problems: {...state.problems, [key]: problem}};
+  return {
+    values: {...state.values, [key]: value}, texts: without(state.texts, key), problems: without(state.problems, key),
+  };
+}
+
+/** The state after several values changed at once. */
+export function withValues(state: ShotState, values: Partial<Shot>): ShotState {
+  let next = state;
+  for (const key of Object.keys(values) as ShotKey[]) {
+    const value = values[key];
+    if (value !== undefined) next = withValue(next, key, value);
+  }
+  return next;
+}
+
+/** The state with whatever `other` says and `state` does not. */
+export function filledFrom(state: ShotState, other: ShotState): ShotState {
+  return {
+    values: {...other.values, ...state.values},
+    texts: {...other.texts, ...state.texts},
+    problems: {...other.problems, ...state.problems},
+  };
+}
+
+/** The state as if nobody had said anything of `key`. */
+export function withoutKey(state: ShotState, key: ShotKey): ShotState {
+  return {values: without(state.values, key), texts: without(state.texts, key), problems: without(state.problems, key)};
+}
+
+function without<T extends object>(record: T, key: keyof T): T {
+  if (!(key in record)) return record;
+  const rest = {...record};
+  delete rest[key];
+  return rest;
+}

@@ -1,0 +1,214 @@
+import {LitElement, html, nothing, type PropertyValues, type TemplateResult} from 'lit';
+import {SHOT_FIELDS, attributeOf} from '../../core/shot/fields.js';
+import {completeShot, type Shot, type ShotKey} from '../../core/shot/shot.js';
+import {filledFrom, withText, withValue, withValues, withoutKey, type ShotState} from '../../core/shot/state.js';
+import {Bench, benchNamed, clearDesertedBench} from './bench.js';
+import {ShotChangeEvent, ShotProblemEvent} from './events.js';
+import {textField, type TextField} from './fields.js';
+
+/** Quiet time after which a changed verdict is read out, ms: longer than the pause between two moves of a drag. */
+const SETTLED_MS = 700;
+
+/**
+ * What every element of the family shares: a shot of its own or one shared by name, attributes a person can write,
+ * properties in base units, text that is never lost, and one verdict that is read out once it has settled.
+ */
+export abstract class ShotElement extends LitElement {
+  /** Which values of a shot the element takes as attributes and properties. */
+  static readonly shotKeys: readonly ShotKey[] = [];
+
+  static override properties = {
+    bench: {type: String, reflect: true},
+    announced: {state: true},
+  };
+
+  /** Name of the shot shared with other elements of the page; alone without it. @attr bench */
+  declare bench: string | null;
+
+  /** Sentence in the live region. */
+  declare announced: string;
+
+  #bench = new Bench();
+  #benchName: string | null = null;
+  #forget: (() => void) | undefined;
+  #lastVerdict: string | undefined;
+  #settling: ReturnType<typeof setTimeout> | undefined;
+
+  constructor() {
+    super();
+    this.bench = null;
+    this.announced = '';
+  }
+
+  // —— attributes and properties of the shot ——
+
+  static override get observedAttributes(): string[] {
+    return [...super.observedAttributes, ...this.shotKeys.map(attributeOf)];
+  }
+
+  protected static override finalize(): void {
+    super.finalize();
+    for (const key of this.shotKeys) {
+      if (Object.hasOwn(this.prototype, key)) continue;
+      Object.defineProperty(this.prototype, key, {
+        configurable: true,
+        enumerable: true,
+        get(this: ShotElement) { return this.shot[key]; },
+        set(this: ShotElement, value: Shot[typeof key] | null | undefined) { this.#setKey(key, value); },
+      });
+    }
+  }
+
+  override attributeChangedCallback(name: string, old: string | null, text: string | null): void {
+    const key = this.#keys.find((candidate) => attributeOf(candidate) === name);
+    if (!key) super.attributeChangedCallback(name, old, text);
+    else if (text === null) this.#take(withoutKey(this.#bench.state, key));
+    else if (text !== old) this.#take(withText(this.#bench.state, key, text), key);
+  }
+
+  get #keys(): readonly ShotKey[] {
+    return (this.constructor as typeof ShotElement).shotKeys;
+  }
+
+  #setKey<K extends ShotKey>(key: K, value: Shot[K] | null | undefined): void {
+    const {state} = this.#bench;
+    this.#take(value === undefined || value === null ? withoutKey(state, key) : withValue(state, key, value), key);
+  }
+
+  /** Takes a state that came by attribute or property, and reports what was refused. */
+  #take(next: ShotState, key?: ShotKey): void {
+    this.#bench.change(next, this);
+    const problem = key && next.problems[key];
+    if (problem) this.dispatchEvent(new ShotProblemEvent(problem));
+  }
+
+  // —— the shot ——
+
+  /** The shot in use: what was stated, and a plausible default for what was not. Base units. */
+  get shot(): Shot {
+    return completeShot(this.#bench.state.values);
+  }
+
+  /** What was stated, typed and refused so far. */
+  protected get state(): ShotState { return this.#bench.state; }
+
+  /** Something that lies on the bench beside the shot. */
+  protected thing<T>(name: string): T | undefined {
+    return this.#bench.things[name] as T | undefined;
+  }
+
+  /** Lays something on the bench beside the shot, or takes it away. */
+  protected putThing(name: string, value: unknown): void {
+    this.#bench.put({[name]: value}, this);
+  }
+
+  /** Whether nobody but this element would miss what lies on the bench. */
+  protected get alone(): boolean { return this.bench === null; }
+
+  /** A reader changed values by hand. Linked elements follow, then the event tells the page. */
+  protected act(changes: Partial<Shot>): void {
+    this.#take(withValues(this.#bench.state, changes));
+    this.dispatchEvent(new ShotChangeEvent(changes, this.shot));
+  }
+
+  /** A reader typed text for one value. */
+  protected type(key: ShotKey, text: string): void {
+    const next = withText(this.#bench.state, key, text);
+    this.#take(next, key);
+    if (!next.problems[key]) this.dispatchEvent(new ShotChangeEvent({[key]: next.values[key]}, this.shot));
+  }
+
+  /** A typed field for one value of the shot. `write` shows the value while nobody has typed over it. */
+  protected shotField(key: ShotKey, label: string, more: Partial<TextField> & {readonly write?: () => string} = {}): TemplateResult {
+    const {write, ...rest} = more;
+    const written = () => (SHOT_FIELDS[key].write as (value: unknown) => string)(this.shot[key]);
+    return textField({
+      id: attributeOf(key),
+      label,
+      text: this.state.texts[key] ?? (write ?? written)(),
+      problem: this.state.problems[key],
+      onType: (text) => { this.type(key, text); },
+      ...rest,
+    });
+  }
+
+  // —— linking ——
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    this.#adoptEarlyProperties();
+    this.#sit();
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.#leave();
+    clearTimeout(this.#settling);
+  }
+
+  /** Properties that a page set before the element was defined hide the accessors until they are set again. */
+  #adoptEarlyProperties(): void {
+    for (const key of this.#keys) {
+      if (!Object.hasOwn(this, key)) continue;
+      const early = (this as unknown as Record<string, Shot[typeof key]>)[key];
+      delete (this as unknown as Record<string, unknown>)[key];
+      this.#setKey(key, early);
+    }
+  }
+
+  /** Sits down at the bench of its name. What the bench already knows stands; what it does not, this one fills in. */
+  #sit(): void {
+    const name = this.bench || null;
+    if (name !== this.#benchName || name !== null) {
+      const own = this.#bench.state;
+      const next = name === null ? new Bench() : benchNamed(name);
+      if (next !== this.#bench) {
+        next.change(filledFrom(next.state, own), this);
+        next.put({...this.#bench.things, ...next.things}, this);
+        this.#bench = next;
+      }
+      this.#benchName = name;
+    }
+    this.#forget?.();
+    this.#forget = this.#bench.listen(() => {
+      this.requestUpdate();
+      this.benchChanged();
+    });
+    this.requestUpdate();
+  }
+
+  #leave(): void {
+    this.#forget?.();
+    this.#forget = undefined;
+    if (this.#benchName !== null) clearDesertedBench(this.#benchName);
+  }
+
+  /** Called when the shot or something beside it changed, before the next update. */
+  protected benchChanged(): void { /* for those who listen */ }
+
+  // —— updating ——
+
+  protected override willUpdate(changed: PropertyValues): void {
+    if (changed.has('bench') && this.isConnected && (this.bench || null) !== this.#benchName) {
+      this.#leave();
+      this.#sit();
+    }
+  }
+
+  protected override updated(): void {
+    const verdict = this.verdictText();
+    if (verdict === this.#lastVerdict) return;
+    const first = this.#lastVerdict === undefined;
+    this.#lastVerdict = verdict;
+    clearTimeout(this.#settling);
+    if (!first) this.#settling = setTimeout(() => { this.announced = verdict; }, SETTLED_MS);
+  }
+
+  /** The verdict in one or two sentences, as it should be read out. */
+  protected abstract verdictText(): string;
+
+  /** The live region: empty until the first change, then the verdict once it has settled. */
+  protected renderAnnouncement(): TemplateResult {
+    return html`<p class="spoken" role="status">${this.announced || nothing}</p>`;
+  }
+}
