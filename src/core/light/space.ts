@@ -1,0 +1,47 @@
+import {requireFinite} from '../problem.js';
+
+/**
+ * A place, or a direction, in the one frame of the set: x to the right, y away from the camera, z up, mm; the origin
+ * is the middle of the figure's base on the table top.
+ */
+export type Point = readonly [x: number, y: number, z: number];
+
+/** From `b` to `a`. */
+export const minus = (a: Point, b: Point): Point => [a[0] - b[0], a[1] - b[1], a[2] - b[2]];
+
+/** `a`, moved by `times` lengths of `b`. */
+export const along = (a: Point, b: Point, times: number): Point =>
+  [a[0] + times * b[0], a[1] + times * b[1], a[2] + times * b[2]];
+
+/** Scalar product. */
+export const dot = (a: Point, b: Point): number => a[0] * b[0] + a[1] * b[1] + a[2] * b[2];
+
+/** Vector product, right-handed. */
+export const cross = (a: Point, b: Point): Point =>
+  [a[1] * b[2] - a[2] * b[1], a[2] * b[0] - a[0] * b[2], a[0] * b[1] - a[1] * b[0]];
+
+/** Length of a vector. */
+export const norm = (a: Point): number => Math.hypot(a[0], a[1], a[2]);
+
+/**
+ * Direction of a vector, one unit long.
+ * @param parameter - what to name when it has no direction: `lamp-aim`, `flag-facing`
+ * @throws {Problem} when a part is not a finite number or all are 0
+ */
+export function direction(parameter: string, vector: Point): Point {
+  const length = norm(vector);
+  requireFinite(parameter, 1 / length);
+  requireFinite(parameter, length);
+  return along([0, 0, 0], vector, 1 / length);
+}
+
+/**
+ * The two edge directions of an upright card: its width is level with the table, its height goes up as far as
+ * its facing lets it. A card facing straight up or down has its width along x.
+ * @param facing - one unit long
+ */
+export function cardAxes(facing: Point): readonly [width: Point, height: Point] {
+  const level = Math.hypot(facing[0], facing[1]);
+  const width: Point = level < 1e-9 ? [1, 0, 0] : [-facing[1] / level, facing[0] / level, 0];
+  return [width, cross(facing, width)];
+}

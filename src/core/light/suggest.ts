@@ -1,0 +1,157 @@
+import type {Flag} from './flag.js';
+import type {Place} from './reach.js';
+import type {MoveRoom} from './room.js';
+import type {TableSet} from './set.js';
+import type {Point} from './space.js';
+import {Problem} from '../problem.js';
+import {TABLE_ROOM, isFree} from './room.js';
+import {lampCorners} from './lamp.js';
+import {brightestBelowGray, firstReach, lightTrade} from './reach.js';
+import {figureShares} from './set.js';
+import {along, cardAxes, direction, dot, minus} from './space.js';
+
+/** One thing moved, and what that does. */
+export interface SetMove {
+  readonly thing: 'flag' | 'lamp' | 'backdrop' | 'new-flag';
+  /** Which one, in the order of the set; 0 for the backdrop; for a new flag the lamp it shades. */
+  readonly index: number;
+  readonly from: Point;
+  readonly to: Point;
+  /** How far, mm; 0 for a new flag. */
+  readonly distance: number;
+  /** The set afterwards, to be taken over as it is. */
+  readonly set: TableSet;
+  /** Brightest place afterwards, stops below the gray card, exposed anew for the card. */
+  readonly belowGray: number;
+  /** Whether the figure sees as much of every lamp as before. */
+  readonly keepsLight: boolean;
+  /** Change of light on the gray card, stops; positive = brighter. */
+  readonly stops: number;
+  /** Factor on the shutter time that restores the figure's exposure. */
+  readonly shutterFactor: number;
+}
+
+const WAYS: readonly Point[] = [[1, 0, 0], [-1, 0, 0], [0, 1, 0], [0, -1, 0], [0, 0, 1], [0, 0, -1]];
+
+/**
+ * The smallest straight moves that make the backdrop dark enough: one for each flag, lamp and the backdrop, along the
+ * table's own directions, a lamp also towards its aim and away. Lamps keep their aim. Nothing goes where
+ * {@link isFree} says it cannot.
+ * Takes some hundred evaluations of the set a thing: for a click, not for every pointer move.
+ * @param places - where the backdrop is looked at, at least one; keep them few
+ * @param belowGray - stops below the gray card that the brightest of them should have
+ * @returns those that leave the figure its light first, then by distance; empty when it is dark enough already, or when
+ * no single move does it
+ * @throws {Problem} as {@link brightestBelowGray}
+ */
+export function suggestMoves(
+  set: TableSet, places: readonly Place[], belowGray: number, room: MoveRoom = TABLE_ROOM,
+): readonly SetMove[] {
+  if (brightestBelowGray(set, places) >= belowGray) return [];
+  const gap = (changed: TableSet): number => {
+    try {
+      return isFree(set, changed, places, room) ? brightestBelowGray(changed, places) - belowGray : -Infinity;
+    } catch (error) {
+      // A lamp moved until nothing lights the figure, or into a surface: not a way out, but no fault of the caller's.
+      if (error instanceof Problem) return -Infinity;
+      throw error;
+    }
+  };
+  const moves: SetMove[] = [];
+  const search = (thing: SetMove['thing'], index: number, from: Point, ways: readonly Point[],
+    farthest: number, put: (to: Point) => TableSet): void => {
+    const found = ways.map((way) => {
+      const distance = firstReach((far) => gap(put(along(from, way, far))), 0, farthest);
+      if (distance === null) return null;
+      const to = along(from, way, distance);
+      return describeMove(set, put(to), places, {thing, index, from, to, distance});
+    }).filter((move) => move !== null).sort(byCost)[0];
+    if (found) moves.push(found);
+  };
+  set.flags.forEach((flag, index) => search('flag', index, flag.position, WAYS, room.move,
+    (position) => ({...set, flags: set.flags.with(index, {...flag, position})})));
+  set.lamps.forEach((lamp, index) => {
+    const way = direction('lamp-aim', minus(lamp.kind === 'bulb' ? set.figure.card : lamp.aim, lamp.position));
+    search('lamp', index, lamp.position, [...WAYS, way, along([0, 0, 0], way, -1)], room.move,
+      (position) => ({...set, lamps: set.lamps.with(index, {...lamp, position})}));
+  });
+  const {distance} = set.backdrop;
+  search('backdrop', 0, [0, distance, 0], [[0, 1, 0]], Math.max(0, room.backdrop - distance),
+    (to) => ({...set, backdrop: {...set.backdrop, distance: to[1]}}));
+  return moves.sort(byCost);
+}
+
+function describeMove(
+  before: TableSet, after: TableSet, places: readonly Place[],
+  move: Pick<SetMove, 'thing' | 'index' | 'from' | 'to' | 'distance'>,
+): SetMove {
+  const kept = figureShares(before);
+  return {
+    ...move, set: after, belowGray: brightestBelowGray(after, places),
+    keepsLight: figureShares(after).every((share, lamp) => share >= (kept[lamp] as number) - 1e-9),
+    ...lightTrade(before, after),
+  };
+}
+
+function byCost(a: SetMove, b: SetMove): number {
+  return Number(b.keepsLight) - Number(a.keepsLight) || a.distance - b.distance;
+}
+
+/** Shares of the way from lamp to backdrop at which a new flag is tried. */
+const TRIES = [0.1, 0.2, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8];
+
+/**
+ * The smallest new card that hides one lamp wholly from some places on the backdrop, takes nothing from the figure
+ * and stands where {@link isFree} lets it. Tried are cards square to the light, upright and level ones, at eight
+ * distances.
+ * @param lamp - which one, in the order of the set
+ * @param places - on the backdrop, at least one
+ * @returns the move, with the card as the last flag of its set; `null` when there is no such card
+ * @throws {Problem} naming `lamp` when there is no such lamp, or as {@link brightestBelowGray}
+ */
+export function suggestFlag(
+  set: TableSet, lamp: number, places: readonly Place[], room: MoveRoom = TABLE_ROOM,
+): SetMove | null {
+  const source = set.lamps[lamp];
+  if (!source) throw new Problem('lamp', lamp, 'one of the lamps of the set');
+  const points = places.map(([x, z]): Point => [x, set.backdrop.distance, z]);
+  const middle = along(ORIGIN, points.reduce((sum, point) => along(sum, point, 1), ORIGIN), 1 / points.length);
+  const way = minus(middle, source.position);
+  const cards = [way, FACING_CAMERA, FACING_UP].flatMap((facing) =>
+    TRIES.map((share) => cardAcross(lampCorners(source), points, facing, along(source.position, way, share))));
+  return cards
+    .map((flag) => ({flag, after: {...set, flags: [...set.flags, flag]}}))
+    .filter(({after}) => isFree(set, after, places, room))
+    .map(({flag, after}) => ({size: flag.width * flag.height, move: describeMove(set, after, places,
+      {thing: 'new-flag', index: lamp, from: flag.position, to: flag.position, distance: 0})}))
+    .filter(({move}) => move.keepsLight)
+    .sort((a, b) => a.size - b.size)[0]?.move ?? null;
+}
+
+const ORIGIN: Point = [0, 0, 0];
+const FACING_CAMERA: Point = [0, -1, 0];
+const FACING_UP: Point = [0, 0, 1];
+
+/** More than the bare shadow on every side, mm: a hand's accuracy in placing a card. Our choice. */
+const MARGIN = 5;
+
+/** Smallest card of a facing, through a point, that stands across every line from a lamp's corners to the places. */
+function cardAcross(
+  corners: readonly Point[], places: readonly Point[], facing: Point, through: Point,
+): Flag {
+  const normal = direction('flag-facing', facing);
+  const [width, height] = cardAxes(normal);
+  const crossings = corners.flatMap((corner) => places.map((place) => {
+    const line = minus(place, corner);
+    const crossing = along(corner, line, dot(minus(through, corner), normal) / dot(line, normal));
+    return minus(crossing, through);
+  }));
+  const span = (axis: Point): readonly [middle: number, size: number] => {
+    const offsets = crossings.map((crossing) => dot(crossing, axis));
+    const [least, most] = [Math.min(...offsets), Math.max(...offsets)];
+    return [(least + most) / 2, most - least + 2 * MARGIN];
+  };
+  const [right, wide] = span(width);
+  const [up, high] = span(height);
+  return {position: along(along(through, width, right), height, up), facing: normal, width: wide, height: high};
+}
