@@ -14,7 +14,7 @@ export interface ChannelChange {
   readonly atBlack: number;
   /** Change of the share at code 255; negative when the crop left the white outside. */
   readonly atWhite: number;
-  /** Change of the median, stops; positive = what is kept is brighter. NaN never: 0 when both are black. */
+  /** Change of the median, stops; positive = what is kept is brighter; infinite when just one of them is black. */
   readonly median: number;
 }
 
