@@ -48,7 +48,8 @@ function shadowSides(flag: Flag, at: Point): readonly Side[] {
 }
 
 /**
- * What is left of a face, seen past some cards. Exact: every card's shadow is cut out along its own edges.
+ * What is left of a face, seen past some cards. Exact: every card's shadow is cut out along its own edges. A card seen
+ * edge-on, or that the point lies in, hides nothing.
  * @param face - convex, seen from `at`
  * @param flags - any number; shadows that overlap count once
  * @param at - the point that looks, in the set's frame

@@ -4,7 +4,7 @@ import type {Place} from './reach.js';
 import type {FigureSpace, TableSet} from './set.js';
 import type {Point} from './space.js';
 import {flagClearance, lampRadius} from './clearance.js';
-import {seenPast} from './flag.js';
+import {flagCorners, seenPast} from './flag.js';
 import {minus, norm} from './space.js';
 
 /** What a search may do. All mm. */
@@ -27,8 +27,7 @@ export const TABLE_ROOM: MoveRoom = {move: 600, backdrop: 3000, clearance: 100};
  * @param places - the part of the backdrop that the picture shows
  */
 export function isFree(before: TableSet, after: TableSet, places: readonly Place[], room: MoveRoom): boolean {
-  const {distance} = after.backdrop;
-  if ([...after.lamps, ...after.flags].some(({position: [, y, z]}) => z <= 0 || y >= distance)) return false;
+  if (!isBetween(after) && isBetween(before)) return false;
   const allowed = (was: number): number => Math.min(room.clearance, was) - 1e-9;
   const crowded = after.lamps.some((lamp, index) => {
     const was = before.lamps[index] as Lamp;
@@ -39,6 +38,12 @@ export function isFree(before: TableSet, after: TableSet, places: readonly Place
     });
   });
   return !crowded && (viewIsClear(after, places) || !viewIsClear(before, places));
+}
+
+/** Whether every lamp's middle and all of every card is above the table and before the backdrop. */
+function isBetween({lamps, flags, backdrop}: TableSet): boolean {
+  const points = [...lamps.map((lamp) => lamp.position), ...flags.flatMap(flagCorners)];
+  return points.every(([, y, z]) => z >= 0 && y <= backdrop.distance);
 }
 
 /** Gap between a lamp and the figure's box, at least; mm. */

@@ -119,7 +119,7 @@ export function suggestFlag(
   const way = minus(middle, source.position);
   const cards = [way, FACING_CAMERA, FACING_UP].flatMap((facing) =>
     TRIES.map((share) => cardAcross(lampCorners(source), points, facing, along(source.position, way, share))));
-  return cards
+  return cards.filter((flag) => flag !== null)
     .map((flag) => ({flag, after: {...set, flags: [...set.flags, flag]}}))
     .filter(({after}) => isFree(set, after, places, room))
     .map(({flag, after}) => ({size: flag.width * flag.height, move: describeMove(set, after, places,
@@ -135,17 +135,24 @@ const FACING_UP: Point = [0, 0, 1];
 /** More than the bare shadow on every side, mm: a hand's accuracy in placing a card. Our choice. */
 const MARGIN = 5;
 
-/** Smallest card of a facing, through a point, that stands across every line from a lamp's corners to the places. */
+/**
+ * Smallest card of a facing, through a point, that stands across every line from a lamp's corners to the places, and so
+ * across every line from the face to anywhere between them; `null` when its plane does not part the two.
+ */
 function cardAcross(
   corners: readonly Point[], places: readonly Point[], facing: Point, through: Point,
-): Flag {
+): Flag | null {
   const normal = direction('flag-facing', facing);
   const [width, height] = cardAxes(normal);
-  const crossings = corners.flatMap((corner) => places.map((place) => {
-    const line = minus(place, corner);
-    const crossing = along(corner, line, dot(minus(through, corner), normal) / dot(line, normal));
-    return minus(crossing, through);
-  }));
+  const crossings: Point[] = [];
+  for (const corner of corners) {
+    for (const place of places) {
+      const line = minus(place, corner);
+      const share = dot(minus(through, corner), normal) / dot(line, normal);
+      if (!(share > 0 && share < 1)) return null;
+      crossings.push(minus(along(corner, line, share), through));
+    }
+  }
   const span = (axis: Point): readonly [middle: number, size: number] => {
     const offsets = crossings.map((crossing) => dot(crossing, axis));
     const [least, most] = [Math.min(...offsets), Math.max(...offsets)];
