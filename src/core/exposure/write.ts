@@ -2,9 +2,7 @@ import {requireFinite, requirePositive} from '../problem.js';
 import {clicksPrinted, exactFromNominal, nearestClick} from './clicks.js';
 import type {Setting} from './stops.js';
 
-/**
- * How a time is written: `prose` 0.6 s, 1/60 s, 1 min 4 s; `body` 0"6, 1/60, 64"; `dial` 0"6, 60, 64".
- */
+/** How a time is written: `prose` 0.6 s, 1/60 s, 1 min 4 s; `body` 0"6, 1/60, 64"; `dial` 0"6, 60, 64". */
 export type ShutterStyle = 'prose' | 'body' | 'dial';
 
 /** Share of the value within which it is its click; binary rounding, no more. */
@@ -26,10 +24,12 @@ function labelOf(setting: Setting, value: number): string | undefined {
  */
 function digitsOf(setting: Setting, value: number, nominal = (number: number): number => number): string {
   const whole = Math.max(3, Math.floor(Math.log10(value)) + 1);
-  const tries = [whole, whole + 1, whole + 2, whole + 3].map((digits) => Number(value.toPrecision(digits)));
+  // Three decimals of an ISO speed would be read as thousands: 25.002 as 25 002.
+  const tries = [whole, whole + 1, whole + 2, whole + 3].map((digits) => Number(value.toPrecision(digits)))
+    .filter((number) => setting !== 'iso' || Number(number.toFixed(2)) === number);
   const faithful = tries.find((number) => clicksPrinted(setting, nominal(number)).length === 0
     || Math.abs(exactFromNominal(setting, nominal(number)) / nominal(value) - 1) < EXACT);
-  return String(faithful ?? tries[0]);
+  return String(faithful ?? tries[0] ?? Math.round(value));
 }
 
 /**
