@@ -1,5 +1,6 @@
 import {Problem} from '../problem.js';
-import {readAperture, readCorrection, readIso, readShutter} from '../exposure/read.js';
+import {readShutter} from '../exposure/read-shutter.js';
+import {readAperture, readCorrection, readIso} from '../exposure/read.js';
 import {writeAperture, writeIso, writeShutter, writeStops} from '../exposure/write.js';
 import {readLength, readNumber} from '../units.js';
 import type {CropShare, Shot, ShotKey} from './shot.js';

@@ -1,4 +1,5 @@
-import {LitElement, html, nothing, type PropertyValues, type TemplateResult} from 'lit';
+import {LitElement, html, nothing, type PropertyDeclarations, type PropertyValues, type TemplateResult} from 'lit';
+import type {Problem} from '../../core/problem.js';
 import {SHOT_FIELDS, attributeOf} from '../../core/shot/fields.js';
 import {completeShot, type Shot, type ShotKey} from '../../core/shot/shot.js';
 import {filledFrom, withText, withValue, withValues, withoutKey, type ShotState} from '../../core/shot/state.js';
@@ -17,7 +18,7 @@ export abstract class ShotElement extends LitElement {
   /** Which values of a shot the element takes as attributes and properties. */
   static readonly shotKeys: readonly ShotKey[] = [];
 
-  static override properties = {
+  static override properties: PropertyDeclarations = {
     bench: {type: String, reflect: true},
     announced: {state: true},
   };
@@ -105,10 +106,20 @@ export abstract class ShotElement extends LitElement {
   /** Whether nobody but this element would miss what lies on the bench. */
   protected get alone(): boolean { return this.bench === null; }
 
-  /** A reader changed values by hand. Linked elements follow, then the event tells the page. */
-  protected act(changes: Partial<Shot>): void {
-    this.#take(withValues(this.#bench.state, changes));
+  /**
+   * A reader changed values by hand. Linked elements follow, then the event tells the page.
+   * @param texts - what was typed for some of the values, to be kept as typed
+   */
+  protected act(changes: Partial<Shot>, texts: ShotState['texts'] = {}): void {
+    const next = withValues(this.#bench.state, changes);
+    this.#take({...next, texts: {...next.texts, ...texts}});
     this.dispatchEvent(new ShotChangeEvent(changes, this.shot));
+  }
+
+  /** Text that reads well but cannot be set here: it stays in its field, with the reason beside it. */
+  protected refuse(key: ShotKey, text: string, problem: Problem): void {
+    const {state} = this.#bench;
+    this.#take({...state, texts: {...state.texts, [key]: text}, problems: {...state.problems, [key]: problem}}, key);
   }
 
   /** A reader typed text for one value. */

@@ -40,8 +40,8 @@ export const familyStyles = css`
   svg text { fill: currentColor; font-size: 11px; font-family: inherit; }
 
   /* Fields: a label, and the answer written on a ruled line. */
-  .fields { display: grid; gap: 0.7em 1.1em; grid-template-columns: repeat(auto-fill, minmax(min(8.6em, 100%), 1fr)); align-items: end; }
-  .field { display: grid; gap: 0; min-inline-size: 0; align-content: end; }
+  .fields { display: grid; gap: 0.7em 1.1em; grid-template-columns: repeat(auto-fill, minmax(min(7.2em, 100%), 1fr)); align-items: start; }
+  .field { display: grid; gap: 0; min-inline-size: 0; }
   .field > label, .field > .label { font-size: 0.85em; color: var(--quiet); }
   input:not([type='checkbox'], [type='radio'], [type='range'], [type='file']), select {
     inline-size: 100%; min-block-size: max(40px, 2.6em); margin: 0; padding: 0.25em 0.1em;

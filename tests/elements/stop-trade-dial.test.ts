@@ -1,0 +1,230 @@
+import {expect, fixture, html} from '@open-wc/testing';
+import {sendKeys, sendMouse} from '@web/test-runner-commands';
+import '../../src/elements/stop-trade-dial/define.js';
+import type {StopTradeDial} from '../../src/elements/stop-trade-dial/class.js';
+import type {ShotChangeEvent, ShotProblemEvent} from '../../src/elements/shared/events.js';
+
+const lesson = () => fixture<StopTradeDial>(html`
+  <stop-trade-dial metered-aperture="f/2.8" metered-shutter="1/25" aperture="f/2.8" shutter="1/25">
+    f/2.8 at 1/25 s is f/11 at 0.6 s.
+  </stop-trade-dial>`);
+
+const words = (el: Element) => el.shadowRoot?.textContent?.replace(/\s+/g, ' ') ?? '';
+const verdict = (el: Element) => el.shadowRoot?.querySelector('.verdict')?.textContent?.replace(/\s+/g, ' ') ?? '';
+const hand = (el: Element) => el.shadowRoot?.querySelector<SVGGElement>('[role=slider]') as SVGGElement;
+
+async function typeInto(el: StopTradeDial, id: string, text: string): Promise<void> {
+  const input = el.shadowRoot?.getElementById(id) as HTMLInputElement;
+  input.focus();
+  input.select();
+  await sendKeys({type: text});
+  await sendKeys({press: 'Tab'});
+  await el.updateComplete;
+}
+
+describe('stop-trade-dial', () => {
+  it('passes the accessibility audit, at rest and with a problem', async () => {
+    const el = await lesson();
+    await expect(el).to.be.accessible();
+    el.setAttribute('aperture', 'eleven');
+    await el.updateComplete;
+    await expect(el).to.be.accessible();
+  });
+
+  it('works with nothing stated', async () => {
+    const el = await fixture<StopTradeDial>(html`<stop-trade-dial></stop-trade-dial>`);
+    expect(verdict(el)).to.contain('f/8 at 1/4 s');
+  });
+
+  it('computes on the exact click behind a printed number', async () => {
+    const el = await lesson();
+    expect(el.shutter).to.be.closeTo(2 ** (-14 / 3), 1e-12);
+    el.shutter = 1 / 60; // a number from a script stays what it is
+    expect(el.shutter).to.equal(1 / 60);
+  });
+
+  it('trades f/2.8 at 1/25 s for f/11 at 0.6 s when the aperture is typed, and keeps the text', async () => {
+    const el = await lesson();
+    let changes: ShotChangeEvent | undefined;
+    el.addEventListener('shot-change', (event) => { changes = event; });
+    await typeInto(el, 'aperture', 'f11');
+    expect(el.shutter).to.be.closeTo(2 ** (-2 / 3), 1e-12);
+    expect(verdict(el)).to.equal('f/11 at 0.6 s gives the same light as f/2.8 at 1/25 s.');
+    expect((el.shadowRoot?.getElementById('aperture') as HTMLInputElement).value).to.equal('f11');
+    expect(changes?.changes.shutter).to.equal(el.shutter);
+    // common practice, no source: six tenths read as a sixth is the slip this element exists to prevent
+    expect(words(el)).to.contain('0.6 s shows as 0"6 on a camera body. Read as 1/6 s it would be 2 stops darker.');
+  });
+
+  it('shows the way there in whole stops', async () => {
+    const el = await lesson();
+    await typeInto(el, 'aperture', '11');
+    const steps = [...el.shadowRoot?.querySelectorAll('.path li') ?? []].map((li) => li.textContent?.replace(/\s/g, ' '));
+    expect(steps).to.deep.equal(['f/2.8 at 1/25 s', 'f/4 at 1/13 s', 'f/5.6 at 1/6 s', 'f/8 at 0.3 s', 'f/11 at 0.6 s']);
+  });
+
+  it('turns by keys: a click, a stop, to the end and back, and every pair gives the same light', async () => {
+    const el = await lesson();
+    hand(el).focus();
+    await sendKeys({press: 'ArrowRight'});
+    await el.updateComplete;
+    expect(hand(el).getAttribute('aria-valuetext')?.replace(/\s/g, ' ')).to.equal('f/3.2 at 1/20 s');
+    await sendKeys({press: 'PageUp'});
+    await el.updateComplete;
+    expect(hand(el).getAttribute('aria-valuetext')?.replace(/\s/g, ' ')).to.equal('f/4.5 at 1/10 s');
+    await sendKeys({press: 'End'});
+    await el.updateComplete;
+    expect(el.aperture).to.be.closeTo(2 ** 4.5, 1e-9);
+    await sendKeys({press: 'Home'});
+    await el.updateComplete;
+    expect(el.aperture).to.be.closeTo(2 ** 1.5, 1e-9);
+    expect(el.shutter).to.be.closeTo(2 ** (-14 / 3), 1e-9);
+  });
+
+  it('turns by pointer, and the light stays', async () => {
+    const el = await lesson();
+    el.scrollIntoView();
+    const grip = (el.shadowRoot?.querySelector('.grip') as SVGElement).getBoundingClientRect();
+    const face = (el.shadowRoot?.querySelector('.rim') as SVGElement).getBoundingClientRect();
+    const [x, y] = [grip.x + grip.width / 2, grip.y + grip.height / 2];
+    await sendMouse({type: 'move', position: [Math.round(x), Math.round(y)]});
+    await sendMouse({type: 'down'});
+    // a fifth of the way round, clockwise, about the middle of the dial
+    const [cx, cy] = [face.x + face.width / 2, face.y + face.height / 2];
+    const turn = 60 * Math.PI / 180;
+    const to: [number, number] = [
+      Math.round(cx + (x - cx) * Math.cos(turn) - (y - cy) * Math.sin(turn)),
+      Math.round(cy + (x - cx) * Math.sin(turn) + (y - cy) * Math.cos(turn)),
+    ];
+    await sendMouse({type: 'move', position: to});
+    await sendMouse({type: 'up'});
+    await el.updateComplete;
+    expect(el.aperture).to.be.closeTo(8, 1e-9); // three whole stops at 20 degrees each
+    expect(Math.log2(el.shutter * (2 ** 1.5) ** 2 / (el.aperture ** 2 * 2 ** (-14 / 3)))).to.be.closeTo(0, 1e-9);
+  });
+
+  it('pays a meter’s correction, by button and typed', async () => {
+    const el = await fixture<StopTradeDial>(html`<stop-trade-dial aperture="f/8" shutter="1/25"></stop-trade-dial>`);
+    const [, brighter] = el.shadowRoot?.querySelectorAll<HTMLButtonElement>('.stepper button') ?? [];
+    brighter?.click();
+    await el.updateComplete;
+    expect(el.correction).to.be.closeTo(1 / 3, 1e-12);
+    expect(el.shutter).to.be.closeTo(1 / 20.158737, 1e-6); // "1/20" on a third-stop dial
+    await typeInto(el, 'correction', '+2');
+    expect(verdict(el)).to.equal('f/8 at 1/6 s gives 2 stops more light than f/8 at 1/25 s, as asked.');
+  });
+
+  it('takes a start as a tutorial writes it, correction and all', async () => {
+    const el = await lesson();
+    await typeInto(el, 'start', '1/25 f/8 +2');
+    expect(el.meteredAperture).to.be.closeTo(8, 1e-9);
+    expect(el.correction).to.equal(2);
+    expect(el.shutter).to.be.closeTo(2 ** (-8 / 3), 1e-9);
+    await typeInto(el, 'start', 'no numbers here');
+    expect(words(el)).to.contain('“no numbers here” does not read as a setting');
+    expect(el.meteredAperture).to.be.closeTo(8, 1e-9);
+  });
+
+  it('says where a limit stops the trade, and each way out is a button that applies it', async () => {
+    const el = await fixture<StopTradeDial>(html`<stop-trade-dial aperture="f/8" shutter="15 s" shutter-slowest='30"'></stop-trade-dial>`);
+    await typeInto(el, 'aperture', 'f/22');
+    expect(verdict(el)).to.equal('The shutter ends at 30 s: f/22 at 30 s comes out 2 stops too dark.');
+    const way = [...el.shadowRoot?.querySelectorAll<HTMLButtonElement>('.ways button') ?? []].find((button) => button.textContent?.includes('ISO'));
+    way?.click();
+    await el.updateComplete;
+    expect(el.iso).to.be.closeTo(400, 1e-9);
+    expect(verdict(el)).to.contain('gives the same light');
+  });
+
+  it('says when a setting is off, and mends it', async () => {
+    const el = await fixture<StopTradeDial>(html`
+      <stop-trade-dial metered-aperture="f/2.8" metered-shutter="1/25" aperture="f/11" shutter="1/6"></stop-trade-dial>`);
+    expect(verdict(el)).to.equal('f/11 at 1/6 s is 2 stops darker than f/2.8 at 1/25 s.');
+    el.shadowRoot?.querySelector<HTMLButtonElement>('.ways button')?.click();
+    await el.updateComplete;
+    expect(el.shutter).to.be.closeTo(2 ** (-2 / 3), 1e-12);
+  });
+
+  it('says which way bare digits were taken and offers the other', async () => {
+    const el = await lesson();
+    await typeInto(el, 'shutter', '25');
+    expect(el.shutter).to.be.closeTo(2 ** (-14 / 3), 1e-12);
+    const other = [...el.shadowRoot?.querySelectorAll<HTMLButtonElement>('.ways button') ?? []].find((button) => button.textContent?.includes('25'));
+    expect(other?.textContent?.replace(/\s/g, ' ')).to.contain('Take 25 s instead');
+  });
+
+  it('keeps the last good setting and the text as typed, and reports the problem', async () => {
+    const el = await lesson();
+    let problem: ShotProblemEvent | undefined;
+    el.addEventListener('shot-problem', (event) => { problem = event; });
+    await typeInto(el, 'aperture', 'eleven');
+    expect(el.aperture).to.be.closeTo(2 ** 1.5, 1e-9);
+    expect((el.shadowRoot?.getElementById('aperture') as HTMLInputElement).value).to.equal('eleven');
+    expect(words(el)).to.contain('“eleven” does not read as');
+    expect(problem?.problem.parameter).to.equal('aperture');
+  });
+
+  it('refuses what the lens cannot do, beside the field', async () => {
+    const el = await lesson();
+    await typeInto(el, 'aperture', 'f/1.4');
+    expect(words(el)).to.contain('“f/1.4” does not read as a value from f/2.8 to f/22');
+    expect(el.aperture).to.be.closeTo(2 ** 1.5, 1e-9);
+  });
+
+  it('shows hostile text as text', async () => {
+    const el = await lesson();
+    el.setAttribute('shutter', '<img src=x onerror=alert(1)>');
+    await el.updateComplete;
+    expect(el.shadowRoot?.querySelector('img')).to.equal(null);
+    expect(words(el)).to.contain('<img src=x');
+  });
+
+  it('shares its shot by bench, both ways, and keeps it while it is moved', async () => {
+    const page = await fixture<HTMLDivElement>(html`<div>
+      <stop-trade-dial bench="dial-test" aperture="f/8" shutter="1/4"></stop-trade-dial>
+      <stop-trade-dial bench="dial-test"></stop-trade-dial>
+      <p></p>
+    </div>`);
+    const [one, two] = page.querySelectorAll('stop-trade-dial');
+    if (!one || !two) throw new Error('two dials expected');
+    expect(two.aperture).to.be.closeTo(8, 1e-9);
+    await typeInto(two, 'aperture', 'f/16');
+    expect(one.aperture).to.be.closeTo(16, 1e-9);
+    expect(one.shutter).to.be.closeTo(1, 1e-9);
+    page.querySelector('p')?.append(one);
+    await one.updateComplete;
+    expect(one.aperture).to.be.closeTo(16, 1e-9);
+  });
+
+  it('takes over properties set before it was defined', async () => {
+    const tag = 'stop-trade-dial-late';
+    const late = document.createElement(tag) as StopTradeDial;
+    late.aperture = 16;
+    document.body.append(late);
+    customElements.define(tag, class extends (customElements.get('stop-trade-dial') as typeof StopTradeDial) {});
+    await late.updateComplete;
+    expect(late.aperture).to.equal(16);
+    late.aperture = 4;
+    await late.updateComplete;
+    expect(late.shadowRoot?.textContent).to.contain('f/4');
+    late.remove();
+  });
+
+  it('speaks a changed verdict once, after it has settled', async () => {
+    const el = await lesson();
+    const spoken = () => el.shadowRoot?.querySelector('.spoken')?.textContent?.trim();
+    expect(spoken()).to.equal('');
+    hand(el).focus();
+    await sendKeys({press: 'ArrowRight'});
+    await sendKeys({press: 'ArrowRight'});
+    expect(spoken()).to.equal('');
+    await new Promise((resolve) => { setTimeout(resolve, 900); });
+    expect(spoken()?.replace(/\s/g, ' ')).to.contain('f/3.5 at 1/15 s gives the same light');
+  });
+
+  it('shows the fallback’s text only through the light DOM', async () => {
+    const el = await lesson();
+    expect(el.textContent?.trim()).to.equal('f/2.8 at 1/25 s is f/11 at 0.6 s.');
+    expect(el.shadowRoot?.querySelector('slot')).to.equal(null);
+  });
+});
