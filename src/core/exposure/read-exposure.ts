@@ -24,25 +24,32 @@ export interface ExposureReading {
   readonly unused: readonly (Place & {readonly text: string})[];
 }
 
+/** Marks of one meaning made one, a character for a character so that every place stays where it is. */
+function plainMarks(text: string): string {
+  return text.replace(/[″“”„]/g, '"').replace(/[’′]/g, "'").replace(/⁄/g, '/').replace(/[−–]/g, '-').replace(/ƒ/g, 'f');
+}
+
 const NUMBER = String.raw`(?:\d+(?:[.,]\d+)?|\.\d+)`;
 // The comma of `f/5,6` is a decimal comma, the one of `f/8,1/60`, `f/8,6s` or `f/8,0.3s` is not.
-const F_NUMBER = String.raw`(?:\d+(?:\.\d+|,\d+(?!\d*(?:\.\d|\s*["/⁄″“”s])))?|\.\d+)`;
-const SECONDS = String.raw`(?:ms|s(?:ec(?:ond)?s?)?\b|["″“”]|''|’’|′′)`;
-const SIGN_FRACTION = '[½⅓⅔¼¾⅛⅜⅝⅞]';
+const F_NUMBER = String.raw`(?:\d+(?:\.\d+|,\d+(?!\d*(?:\.\d|\s*["/s])))?|\.\d+)`;
+const SIGN_FRACTION = String.raw`(?:\d\s?)?[½⅓⅔¼¾⅛⅜⅝⅞]`;
+const SECONDS = String.raw`(?:ms|s(?:ec(?:ond)?s?)?\b|"|'')`;
+const MINUTES = String.raw`(?:min(?:ute)?s?|m|'(?!'))(?![a-z])`;
 // Only a small whole number before a small denominator is one mixed number; in `8 1/60` the 8 is something else.
-const FRACTION = String.raw`(?:(?:\b[1-3]\s+(?=\d\s*[/⁄]\s*[23]\b))?\d+\s*[/⁄]\s*\d+(?:\.\d+)?|(?:\d\s?)?${SIGN_FRACTION})`;
-const STOPS = String.raw`(?:(?:\d+\s+)?\d\s*[/⁄]\s*[23](?![\d.])|(?:\d\s?)?${SIGN_FRACTION}|${NUMBER}(?![\d./⁄"″”]))`;
-const TOWARDS = '(?:over|under|brighter|darker|up|down)';
+const FRACTION = String.raw`(?:(?:\b[1-3]\s+(?=\d\s*/\s*[23]\b))?\d+\s*/\s*\d+(?:\.\d+)?|${SIGN_FRACTION})`;
+const STOPS = String.raw`(?:(?:\d+\s+)?\d\s*/\s*[23](?![\d.])|${SIGN_FRACTION}|${NUMBER}(?![\d./"]))`;
+const TOWARDS = String.raw`(?:over|under|brighter|darker|up|down)\b`;
+const STOPS_UNIT = String.raw`(?:stops?|ev)\b(?:\s+${TOWARDS})?`;
 
 /** Kinds of piece, the surest first. `other`: a number with a unit that is no setting. */
 const PIECES: readonly (readonly [kind: Setting | 'correction' | 'other' | 'bare', pattern: string])[] = [
   ['iso', String.raw`\b(?:iso|asa)\s*[:=]?\s*\d+(?:[., ]\d{3}\b)*(?:\.\d+(?=k))?k?(?:/\d+\s*°)?|\b\d+\s*iso\b`],
-  ['aperture', String.raw`(?<![a-z])(?:aperture\s*[:=]?\s*)?[fƒ]\s*[/⁄:=]?\s*(?:1:)?${F_NUMBER}|\baperture\s*[:=]?\s*${F_NUMBER}`],
-  ['other', String.raw`${NUMBER}\s*(?:mm|cm|px|mp|k|w|kg)\b|${NUMBER}\s*[%°]`],
-  ['correction', String.raw`(?<![\w.,])(?:[+±]\s*|[−–-])${STOPS}(?:\s*(?:stops?|ev)\b)?(?:\s+${TOWARDS}\b)?`
-    + String.raw`|(?<![\w.,/])${STOPS}\s*(?:(?:stops?|ev)\b(?:\s+${TOWARDS}\b)?|${TOWARDS}\b)`],
-  ['shutter', String.raw`${NUMBER}\s*(?:min(?:ute)?s?|m|['’′](?!['’′]))(?![a-z])(?:\s*${NUMBER}\s*${SECONDS})?`
-    + String.raw`|\d+["″”]\d{1,2}(?:\s*s\b)?|${FRACTION}(?:\s*${SECONDS})?|${NUMBER}\s*${SECONDS}`],
+  ['aperture', String.raw`(?<![a-z])(?:(?:aperture\s*[:=]?\s*)?f\s*[/:=]?\s*(?:1:)?|aperture\s*[:=]?\s*)${F_NUMBER}`],
+  ['other', String.raw`${NUMBER}\s*(?:(?:mm|cm|px|mp|k|w|kg)\b|[%°])`],
+  ['correction', String.raw`(?<![\w.,])(?:[+±]\s*|-)${STOPS}(?:\s*${STOPS_UNIT}|\s+${TOWARDS})?`
+    + String.raw`|(?<![\w.,/])${STOPS}\s*(?:${STOPS_UNIT}|${TOWARDS})`],
+  ['shutter', String.raw`${NUMBER}\s*${MINUTES}(?:\s*${NUMBER}\s*${SECONDS})?|\d+"\d{1,2}(?:\s*s\b)?`
+    + String.raw`|${FRACTION}(?:\s*${SECONDS})?|${NUMBER}\s*${SECONDS}`],
   ['bare', String.raw`(?<![\w.,])${NUMBER}(?![\w/])`],
 ];
 
@@ -98,9 +105,11 @@ export function readExposure(text: string, clicksPerStop: ClicksPerStop = 3): Ex
     found[setting] = {...reading, start: place.start, end: place.end};
     used.push(place);
   };
-  for (const match of line.matchAll(new RegExp(PIECES.map(([, pattern]) => `(${pattern})`).join('|'), 'gi'))) {
+  const pieces = new RegExp(PIECES.map(([, pattern]) => `(${pattern})`).join('|'), 'gi');
+  for (const match of plainMarks(line).matchAll(pieces)) {
     const kind = PIECES[match.slice(1).findIndex((piece) => piece !== undefined)]?.[0];
-    const place = {text: match[0], start: match.index, end: match.index + match[0].length};
+    const end = match.index + match[0].length;
+    const place = {text: line.slice(match.index, end), start: match.index, end};
     if (kind === 'bare') bare.push(place);
     else if (kind === 'correction') {
       const value = found.correction ? undefined : readCorrection(place.text);

@@ -3,6 +3,7 @@ import {exactFromNominal, nearestClick, WIDEST} from './clicks.js';
 import type {ClicksPerStop, Limits, Range} from './clicks.js';
 import {afterStops, exposureStops, lightStops, SETTINGS} from './stops.js';
 import type {Exposure, Setting} from './stops.js';
+import {writeSetting} from './write.js';
 
 /** What is to be traded. */
 export interface TradeRequest {
@@ -77,7 +78,7 @@ function requireTradable({from, change, pay, limits}: TradeRequest): void {
     if (value === undefined) continue;
     lightStops(setting, from[setting], value);
     if (value < least * (1 - NOTHING) || value > greatest * (1 + NOTHING)) {
-      throw new Problem(setting, value, `a value from ${least} to ${greatest}`);
+      throw new Problem(setting, value, `${writeSetting(setting, least)} to ${writeSetting(setting, greatest)}`);
     }
   }
 }

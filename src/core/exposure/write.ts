@@ -75,6 +75,15 @@ export function writeShutter(value: number, style: ShutterStyle = 'prose'): stri
 }
 
 /**
+ * A setting as prose has it: `f/11`, `0.6 s`, `ISO 100`.
+ * @param value - f-number, seconds or ISO speed, above 0; exact
+ * @throws {Problem} named for the setting, when not a finite number above 0
+ */
+export function writeSetting(setting: Setting, value: number): string {
+  return setting === 'aperture' ? writeAperture(value) : setting === 'iso' ? writeIso(value) : writeShutter(value);
+}
+
+/**
  * Stops as people say them, with a true minus: `+1 1/3`, `−2/3`, `0`. Halves are written as halves, everything else to
  * the nearest third, or in decimals when asked.
  * @param stops - any finite number; positive = brighter
