@@ -41,3 +41,18 @@ export function cropOnto(crop: Crop, width: number, height: number): Crop {
   }
   return {x: left, y: top, width: right - left, height: bottom - top};
 }
+
+/**
+ * A copy of the part of the picture inside `crop`.
+ * @param crop - cut to the picture
+ * @throws {Problem} `crop` when nothing of it is on the picture
+ */
+export function cutOut({data, width, height}: Pixels, crop: Crop): Pixels {
+  const inside = cropOnto(crop, width, height);
+  const copy = new Uint8ClampedArray(inside.width * inside.height * 4);
+  for (let row = 0; row < inside.height; row++) {
+    const start = ((inside.y + row) * width + inside.x) * 4;
+    copy.set(data.subarray(start, start + inside.width * 4), row * inside.width * 4);
+  }
+  return {data: copy, width: inside.width, height: inside.height};
+}

@@ -1,0 +1,31 @@
+import type {Crop, Pixels} from '../core/tone/pixels.js';
+import {cutOut} from '../core/tone/pixels.js';
+import type {Tally} from '../core/tone/tally.js';
+import {tallyFromTiles} from '../core/tone/tiles.js';
+import type {TileTallies} from '../core/tone/tiles.js';
+
+/** A decoded picture where its pixels are kept. */
+export interface Picture {
+  readonly pixels: Pixels;
+  readonly tiles: TileTallies;
+}
+
+/**
+ * Everything that can be asked of an open photo. The answers are computed where the pixels are, in the worker, so
+ * a question is a pure function of the core wrapped in one line here, and nothing else has to know of it.
+ *
+ * The first parameter is the picture, the second what is asked, which must be plain data; the third is the other
+ * picture, for questions about two.
+ */
+export const QUESTIONS = {
+  tally: ({tiles}: Picture, crop: Crop): Tally => tallyFromTiles(tiles, crop),
+  pixels: ({pixels}: Picture, crop: Crop): Pixels => cutOut(pixels, crop),
+};
+
+export type Questions = typeof QUESTIONS;
+/** Name of a question. */
+export type Question = keyof Questions;
+/** What has to be said with a question. */
+export type Asked<Q extends Question> = Parameters<Questions[Q]>[1];
+/** What comes back. */
+export type Answer<Q extends Question> = ReturnType<Questions[Q]>;
