@@ -48,7 +48,8 @@ export function blurInPixels(lens: LensSetup, depth: number, picture: FinishedPi
 
 /**
  * What still counts as sharp, on the sensor.
- * @param pixels - blur accepted in the finished picture, pixels, > 0; about 1.5 looks crisp (common practice, no source)
+ * @param pixels - blur accepted in the finished picture, pixels, > 0; about 1.5 looks crisp (common practice,
+ *   no source)
  * @returns mm on the sensor
  * @throws {Problem} `blur-limit`, or as {@link onePixel}
  * Source: definition.

@@ -30,7 +30,8 @@ describe('distance as a currency', () => {
       const further = stepBackTo(lens, away * times).lens;
       // The same angle from that point: the pupil wider as the point's distance grew.
       const aperture = lens.aperture * (away + depth) / (away * times + depth);
-      expectSame(blurInPixels({...further, aperture}, depth, sameCrop(further)), blurInPixels(lens, depth, sameCrop(lens)), 1e-8);
+      const there = blurInPixels({...further, aperture}, depth, sameCrop(further));
+      expectSame(there, blurInPixels(lens, depth, sameCrop(lens)), 1e-8);
     }));
   });
 

@@ -23,7 +23,9 @@ describe('the distance that blurs both ends alike', () => {
     expect(equalBlurDistance(500, Infinity)).toBe(1000);
   });
 
-  it.each([[0, 10, 'near'], [NaN, 10, 'near'], [10, 0, 'far'], [10, NaN, 'far']])('refuses %s and %s', (near, far, parameter) => {
+  it.each([
+    [0, 10, 'near'], [NaN, 10, 'near'], [10, 0, 'far'], [10, NaN, 'far'],
+  ])('refuses %s and %s', (near, far, parameter) => {
     expect(() => equalBlurDistance(near, far)).toThrow(expect.objectContaining({name: 'Problem', parameter}));
   });
 });
@@ -45,7 +47,9 @@ describe('focus for both ends', () => {
         return Math.max(front, blurDisc(lens, spread - focus));
       };
       const least = worst(focusForBothEnds(lens, {front: 0, back: spread}));
-      for (let step = 0; step <= 200; step++) expect(worst(spread * step / 200)).toBeGreaterThanOrEqual(least * (1 - 1e-9));
+      for (let step = 0; step <= 200; step++) {
+        expect(worst(spread * step / 200)).toBeGreaterThanOrEqual(least * (1 - 1e-9));
+      }
     }));
   });
 
@@ -74,7 +78,8 @@ describe('focus turned with the camera in its place', () => {
       fc.pre(away * (1 + before) > 1.5 * lens.focalLength * (1 + 1 / (lens.pupilRatio ?? 1)));
       const ends = {front: before * away, back: (before + share) * away};
       const turned = refocusInPlace(lens, 0, ends);
-      expectSame(blurDisc(turned.lens, ends.front - turned.depth), blurDisc(turned.lens, ends.back - turned.depth), 1e-6);
+      const [front, back] = [ends.front - turned.depth, ends.back - turned.depth];
+      expectSame(blurDisc(turned.lens, front), blurDisc(turned.lens, back), 1e-6);
       expectSame(pupilToSubject(turned.lens), away + turned.depth);
     }));
   });

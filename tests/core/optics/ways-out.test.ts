@@ -66,14 +66,16 @@ describe('ways out, against brute force over clicks and focus points', () => {
       if (stopDown.way) {
         expect(stopDown.aperture).toBeGreaterThan(framing.lens.aperture);
         expect(sharp(at(stopDown.aperture, stopDown.focus), JUST)).toBe(true);
-        for (const wider of CLICKS.filter((click) => click < stopDown.aperture)) expect(sharpSomewhere(at(wider))).toBe(false);
+        const tooWide = CLICKS.filter((click) => click < stopDown.aperture);
+        for (const wider of tooWide) expect(sharpSomewhere(at(wider))).toBe(false);
       } else if (stopDown.reason === 'no-such-click') {
         for (const click of CLICKS) expect(sharpSomewhere(at(click))).toBe(false);
         expect(stopDown.aperture).toBeGreaterThan(Math.max(...CLICKS));
       }
       if (stopDownFocusKept.way) {
         expect(sharp(at(stopDownFocusKept.aperture), JUST)).toBe(true);
-        for (const wider of CLICKS.filter((click) => click < stopDownFocusKept.aperture)) expect(sharp(at(wider))).toBe(false);
+        const tooWide = CLICKS.filter((click) => click < stopDownFocusKept.aperture);
+        for (const wider of tooWide) expect(sharp(at(wider))).toBe(false);
       } else if (stopDownFocusKept.reason === 'no-such-click') {
         for (const click of CLICKS) expect(sharp(at(click))).toBe(false);
       }
@@ -123,7 +125,9 @@ describe('ways out, against brute force over clicks and focus points', () => {
 
 /** The guild's bearer on a 60 mm base: 36 mm of sensor take in 240 mm, picture 1200 px wide; invented. */
 const BEARER: Framing = {
-  outline: {baseDepth: 60, overhangFront: 8, overhangFrontHeight: 60, overhangBack: 10, overhangBackHeight: 20, height: 80},
+  outline: {
+    baseDepth: 60, overhangFront: 8, overhangFrontHeight: 60, overhangBack: 10, overhangBackHeight: 20, height: 80,
+  },
   tilt: 10, lens: {focalLength: 60, aperture: 8, magnification: 0.15}, focus: 30, limit: 0.045,
 };
 
