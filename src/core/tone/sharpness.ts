@@ -1,0 +1,204 @@
+import {requirePositive} from '../problem.js';
+import {measureDetail, SCALE_VARIANCES, spotDetail} from './detail.js';
+import type {SpotDetail} from './detail.js';
+import {cropOnto} from './pixels.js';
+import type {Crop, Pixels} from './pixels.js';
+
+/** Standard deviation of the window a reading looks through, px: wide enough for a printed figure or an edge. */
+export const SPOT_RADIUS = 12;
+/** Pixels around a spot that its coarsest scale can see. */
+const MARGIN = 96;
+
+/**
+ * How fast steepness falls when detail is smoothed: energy goes with (blur² + smoothing²) to the power −1/2 for a lone
+ * edge and −3/2 for a thin line. Painted and printed detail lies between; with the middle, blur of edges reads
+ * up to a quarter too wide and that of lines too narrow, and comparisons of the same detail hold.
+ */
+const FALL = -1.25;
+/** Scales up to this many times the blur are looked at: beyond, neighbouring detail gets in. */
+const SCALES_PER_BLUR = 1.5;
+/** Standard deviation of smoothing, px, that is always looked at: with less, grain and detail cannot be told apart. */
+const LEAST_SCALE = 2.6;
+
+/** Detail has to be this many times as strong as grain at its own scale. Found on the rendered pictures. */
+const LEAST_OVER_GRAIN = 15;
+/** Largest mean square share by which the fit may miss. Found on the rendered pictures. */
+const MOST_MISFIT = 0.02;
+/** Least contrast of detail, as a share of the light there: rounding to codes and file compression make as much. */
+const LEAST_CONTRAST = 0.015;
+/** Light below which contrast is judged as if it were there: about code 10. */
+const DARK = 0.003;
+
+/** A blur disc spread evenly has a standard deviation of a quarter of its diameter. Exact for a disc. */
+const DIAMETER_PER_DEVIATION = 4;
+
+/** One standard deviation of blur to be tried, with what it makes of detail at every scale. */
+interface Trial {
+  readonly deviation: number;
+  readonly shape: readonly number[];
+  readonly weights: readonly number[];
+}
+
+/** Grain that differs from pixel to pixel, as steepness at each scale. At the finest no bell curve fits; its sum is exact. */
+function grainShape(): readonly number[] {
+  return SCALE_VARIANCES.map((variance, scale) => (scale === 0 ? 1 : 1 / (4 * Math.PI * variance ** 2)));
+}
+
+let table: {readonly trials: readonly Trial[]; readonly grain: readonly number[]} | undefined;
+
+function trialTable(): NonNullable<typeof table> {
+  const deviations = [0, ...Array.from({length: 72}, (_, step) => 0.3 * 1.06 ** step)];
+  return table ??= {
+    grain: grainShape(),
+    trials: deviations.map((deviation) => {
+      const limit = Math.max(SCALES_PER_BLUR * deviation, LEAST_SCALE);
+      return {
+        deviation,
+        shape: SCALE_VARIANCES.map((variance) => (deviation ** 2 + variance) ** FALL),
+        // Fades from 1 at the limit to 0 half as far again.
+        weights: SCALE_VARIANCES.map((variance) => Math.min(1, Math.max(0, 3 - 2 * Math.sqrt(variance) / limit))),
+      };
+    }),
+  };
+}
+
+/**
+ * Blur at a spot from how its steepness falls when it is smoothed. Contrast cancels, and grain is told apart because it
+ * falls faster than any detail.
+ * @returns diameter of the blur disc, px, with the detail's own width in it; `null` where there is too little
+ *   detail to tell: a plain surface, grain only, or blur so wide that nothing in the window is left of what was there
+ * Source: least squares on two known shapes; energy of a blurred edge or line under Gaussian smoothing, standard calculus.
+ */
+export function blurFromDetail({energies, light}: SpotDetail, radius: number): number | null {
+  if (!((energies[0] as number) > 0)) return null;
+  const {trials, grain} = trialTable();
+  let best: Fit | undefined;
+  for (const trial of trials) {
+    const fit = fitTrial(trial, grain, energies);
+    if (!best || fit.misfit < best.misfit) best = fit;
+  }
+  if (!best || best.misfit > MOST_MISFIT || best.deviation >= radius) return null;
+  // Judged where the detail is strongest against grain: smoothed by as much as it is blurred.
+  const own = Math.max(best.deviation, 1);
+  const signal = best.detail * (2 * own ** 2) ** FALL;
+  if (signal < LEAST_OVER_GRAIN * best.grain / (4 * Math.PI * own ** 4)) return null;
+  return Math.sqrt(signal) * own < LEAST_CONTRAST * Math.max(light, DARK) ? null : DIAMETER_PER_DEVIATION * best.deviation;
+}
+
+interface Fit {
+  readonly deviation: number;
+  /** Mean square share by which the energies are missed. */
+  readonly misfit: number;
+  readonly detail: number;
+  readonly grain: number;
+}
+
+/** Amounts of detail and grain, neither below 0, that come nearest to the energies in shares of them. */
+function fitTrial({deviation, shape, weights}: Trial, grain: readonly number[], energies: readonly number[]): Fit {
+  let [aa, ab, bb, a1, b1, count] = [0, 0, 0, 0, 0, 0];
+  energies.forEach((energy, scale) => {
+    const weight = weights[scale] as number;
+    const [a, b] = [(shape[scale] as number) / energy, (grain[scale] as number) / energy];
+    aa += weight * a * a; ab += weight * a * b; bb += weight * b * b;
+    a1 += weight * a; b1 += weight * b; count += weight;
+  });
+  const both = aa * bb - ab * ab;
+  let [ofDetail, ofGrain] = [(a1 * bb - b1 * ab) / both, (b1 * aa - a1 * ab) / both];
+  if (!(ofGrain >= 0)) [ofDetail, ofGrain] = [a1 / aa, 0];
+  if (!(ofDetail >= 0)) [ofDetail, ofGrain] = [0, b1 / bb];
+  // Sum of weight × (detail·a + grain·b − 1)², multiplied out.
+  const missed = ofDetail ** 2 * aa + 2 * ofDetail * ofGrain * ab + ofGrain ** 2 * bb
+    - 2 * (ofDetail * a1 + ofGrain * b1) + count;
+  // Two amounts were fitted; the small constant lets the finer of two perfect fits win.
+  return {deviation, misfit: (Math.max(0, missed) + 1e-4) / (count - SPENT), detail: ofDetail, grain: ofGrain};
+}
+
+/** Readings the fit uses up: two amounts, which four scales and more are shared among. */
+const SPENT = 1.5;
+
+/** A straight line across a picture, px. */
+export interface Line {
+  readonly from: readonly [x: number, y: number];
+  readonly to: readonly [x: number, y: number];
+}
+
+/** Sharpness at one point of a line. */
+export interface SharpnessPoint {
+  /** Way along the line, 0 to 1. */
+  readonly along: number;
+  readonly x: number;
+  readonly y: number;
+  /** Diameter of the blur disc, px; `null` where there is no detail to judge by. */
+  readonly blur: number | null;
+}
+
+/**
+ * Local sharpness along a line: the ruler, or the figure from front to back.
+ * @param line - both ends inside the picture
+ * @param step - px from one reading to the next, above 0
+ * @param radius - standard deviation of the window, px, above 0
+ * @returns readings from end to end, both ends included
+ * @throws {Problem} `step` or `radius` not above 0; `crop` when the line lies off the picture
+ */
+export function sharpnessAlong(
+  pixels: Pixels, line: Line, step: number = SPOT_RADIUS / 3, radius: number = SPOT_RADIUS,
+): SharpnessPoint[] {
+  requirePositive('step', step);
+  requirePositive('radius', radius);
+  const [fromX, fromY] = line.from;
+  const [toX, toY] = line.to;
+  const crop = {
+    x: Math.min(fromX, toX) - MARGIN, y: Math.min(fromY, toY) - MARGIN,
+    width: Math.abs(toX - fromX) + 2 * MARGIN, height: Math.abs(toY - fromY) + 2 * MARGIN,
+  };
+  const detail = measureDetail(pixels, cropOnto(crop, pixels.width, pixels.height));
+  const steps = Math.max(1, Math.round(Math.hypot(toX - fromX, toY - fromY) / step));
+  return Array.from({length: steps + 1}, (_, at) => {
+    const along = at / steps;
+    const [x, y] = [fromX + along * (toX - fromX), fromY + along * (toY - fromY)];
+    return {along, x, y, blur: blurFromDetail(spotDetail(detail, x, y, radius), radius)};
+  });
+}
+
+/** Sharpness over a whole area, in square cells. */
+export interface SharpnessGrid {
+  /** Side of a cell, px. */
+  readonly cell: number;
+  readonly columns: number;
+  readonly rows: number;
+  readonly crop: Crop;
+  /** Blur disc of each cell, row by row, px; `null` where there is no detail to judge by. */
+  readonly blur: readonly (number | null)[];
+}
+
+/** Cells a side that are measured in one piece; keeps memory small on large pictures. */
+const PIECE = 40;
+
+/**
+ * Local sharpness over an area, for a heat overlay. Cells at the right and lower border may be cut off.
+ * @param crop - area, cut to the picture
+ * @param cell - side of a cell, px, above 0
+ * @throws {Problem} `cell` not above 0; `crop` off the picture
+ */
+export function sharpnessGrid(pixels: Pixels, crop: Crop, cell: number = 16): SharpnessGrid {
+  requirePositive('cell', cell);
+  const inside = cropOnto(crop, pixels.width, pixels.height);
+  const columns = Math.ceil(inside.width / cell);
+  const rows = Math.ceil(inside.height / cell);
+  const blur = new Array<number | null>(columns * rows).fill(null);
+  for (let top = 0; top < rows; top += PIECE) {
+    for (let left = 0; left < columns; left += PIECE) {
+      const side = PIECE * cell + 2 * MARGIN;
+      const piece = {x: inside.x + left * cell - MARGIN, y: inside.y + top * cell - MARGIN, width: side, height: side};
+      const detail = measureDetail(pixels, cropOnto(piece, pixels.width, pixels.height));
+      for (let row = top; row < Math.min(rows, top + PIECE); row++) {
+        for (let column = left; column < Math.min(columns, left + PIECE); column++) {
+          const x = Math.min(inside.x + inside.width - 1, inside.x + (column + 0.5) * cell);
+          const y = Math.min(inside.y + inside.height - 1, inside.y + (row + 0.5) * cell);
+          blur[row * columns + column] = blurFromDetail(spotDetail(detail, x, y, SPOT_RADIUS), SPOT_RADIUS);
+        }
+      }
+    }
+  }
+  return {cell, columns, rows, crop: inside, blur};
+}
