@@ -58,10 +58,8 @@ function placeOf(setting: Setting, value: number, clicksPerStop: number): number
 export function clickAt(setting: Setting, index: number, clicksPerStop: ClicksPerStop): Click {
   if (!Number.isInteger(index)) throw new Problem('click', index, 'a whole number');
   const value = valueAt(setting, index, clicksPerStop);
-  return {
-    index, value,
-    label: printedLabel(setting, index, clicksPerStop) ?? String(value > 30 ? Math.round(value) : +value.toPrecision(2)),
-  };
+  const unprinted = value > 30 ? Math.round(value) : Number(value.toPrecision(2));
+  return {index, value, label: printedLabel(setting, index, clicksPerStop) ?? String(unprinted)};
 }
 
 /**
@@ -111,7 +109,7 @@ function numberOn(label: string): number {
 }
 
 /**
- * The exact clicks for which a number is printed. f/1.2, f/13, 1/6, 1/10, 1/20, 0.3 s, 6 s, 10 s and 20 s (and f/0.8) are
+ * The exact clicks for which a number is printed. f/0.8, f/1.2, f/13, 1/6, 1/10, 1/20, 0.3 s, 6 s, 10 s and 20 s are
  * printed for two different clicks: the third stop comes first and the half stop second, or the other way round on a
  * half-stop dial. All others have one, or none.
  * @param nominal - f-number, seconds (1/60 as 0.016667) or ISO speed, above 0

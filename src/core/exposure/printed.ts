@@ -4,8 +4,8 @@ import type {Setting} from './stops.js';
  * What dials, bodies and lenses print on their clicks, from the first index on; index 0 is f/1, 1 s, ISO 100. Times up
  * to a quarter of a second are printed as fractions and listed by their denominators. Full stops are every third
  * of the thirds.
- * Source: full, half and third stop tables of the encyclopedia article “F-number”; a teaching page's shutter chart
- * (S. Locklear); ISO thirds 320 to 2500 from a published paper, the rest from memory. Beyond f/22, 1/1000 s and
+ * Source: full, half and third stop tables of the encyclopedia article “F-number”; the teaching page “Shutter speed
+ * chart (whole, half and third stops)”; ISO thirds 320 to 2500 from a published paper, the rest from memory. Beyond f/22, 1/1000 s and
  * ISO 3200: common practice, no source.
  */
 interface Printed {
@@ -29,8 +29,8 @@ const HALVES: Readonly<Record<Setting, Printed>> = {
     + '64 76 90 108 128'},
   shutter: {first: -30, labels: '32000 24000 16000 12000 8000 6000 4000 3000 2000 1500 1000 750 500 350 250 180 125 90 '
     + '60 45 30 20 15 10 8 6 4 0.3 0.5 0.7 1 1.5 2 3 4 6 8 10 15 20 30'},
-  iso: {first: -4, labels: '25 35 50 70 100 140 200 280 400 560 800 1100 1600 2200 3200 4500 6400 9000 12800 18000 25600 '
-    + '36000 51200 72000 102400 144000 204800 288000 409600'},
+  iso: {first: -4, labels: '25 35 50 70 100 140 200 280 400 560 800 1100 1600 2200 3200 4500 6400 9000 12800 18000 '
+    + '25600 36000 51200 72000 102400 144000 204800 288000 409600'},
 };
 
 /**

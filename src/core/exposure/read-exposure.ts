@@ -26,7 +26,8 @@ export interface ExposureReading {
 
 /** Marks of one meaning made one, a character for a character so that every place stays where it is. */
 function plainMarks(text: string): string {
-  return text.replace(/[″“”„]/g, '"').replace(/[’′]/g, "'").replace(/⁄/g, '/').replace(/[−–]/g, '-').replace(/ƒ/g, 'f');
+  return text.replace(/[″“”„]/g, '"').replace(/[’′]/g, "'").replace(/⁄/g, '/').replace(/[−–]/g, '-')
+    .replace(/ƒ/g, 'f');
 }
 
 const NUMBER = String.raw`(?:\d+(?:[.,]\d+)?|\.\d+)`;
@@ -87,8 +88,8 @@ function leftOver(text: string, used: readonly Place[]): (Place & {text: string}
 }
 
 /**
- * The settings in one line as people note them: `f/2.8 1/6`, `f8, 0.3s, ISO 100`, `1/25 f/8 +2`, `8 1/60 100`. Order and
- * commas do not matter; the first of a kind is used. A number without a mark is the shutter beside an f-number, the
+ * The settings in one line as people note them: `f/2.8 1/6`, `f8, 0.3s, ISO 100`, `1/25 f/8 +2`, `8 1/60 100`. Order
+ * and commas do not matter; the first of a kind is used. A number without a mark is the shutter beside an f-number, the
  * f-number beside a time, the ISO speed beside both.
  * @param text - one line; of a longer text the first thousand characters count
  * @param clicksPerStop - of the dial in use; only numbers that a third and a half share depend on it

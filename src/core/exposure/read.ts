@@ -46,12 +46,13 @@ export function readIso(text: string, clicksPerStop: ClicksPerStop = 3): Reading
  * print thirds (.3, .6, .7, .33, .66, .67) are taken as thirds.
  * @param text - as typed, any length
  * @returns stops; `under` and `darker` turn a number without a sign negative. Whether it is what a meter shows or what
- *   is wanted, the caller knows. A {@link Problem} named `correction` for anything else or beyond 30 stops. Never throws.
+ *   is wanted, the caller knows. A {@link Problem} named `correction` for anything else, or beyond 30 stops. Never
+ *   throws.
  */
 export function readCorrection(text: string): number | Problem {
   const wanted = 'a number of stops such as +1 1/3';
-  const [, sign = '', amount = '', down] =
-    /^([+±−–-]?)\s*([^a-z]*?)\s*(?:stops?|ev)?\s*(?:(under|darker|down)|over|brighter|up)?$/i.exec(settingText(text)) ?? [];
+  const parts = /^([+±−–-]?)\s*([^a-z]*?)\s*(?:stops?|ev)?\s*(?:(under|darker|down)|over|brighter|up)?$/i;
+  const [, sign = '', amount = '', down] = parts.exec(settingText(text)) ?? [];
   const number = /[+±−–-]/.test(amount) ? undefined : readNumber(amount.replace('⁄', '/'));
   if (number === undefined || number > 30) return new Problem('correction', text, wanted);
   const stops = /[.,](?:3+|6+7?|7)$/.test(amount) ? Math.round(number * 3) / 3 : number;

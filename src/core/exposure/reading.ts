@@ -87,7 +87,9 @@ export function readingOf(
     others.push({value: other, how: as, stops});
   };
   for (const other of clicksPrinted(setting, nominal, clicksPerStop).slice(1)) add(other, 'other-click');
-  for (const [other, as] of rest) if (believable(setting, other)) add(exactFromNominal(setting, other, clicksPerStop), as);
+  for (const [other, as] of rest) {
+    if (believable(setting, other)) add(exactFromNominal(setting, other, clicksPerStop), as);
+  }
   others.sort((one, two) => Math.abs(one.stops) - Math.abs(two.stops));
   return {value, nominal, text: text.trim(), how, others};
 }

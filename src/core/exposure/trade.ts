@@ -1,5 +1,5 @@
-import {Problem, requireFinite} from '../problem.js';
-import {exactFromNominal, nearestClick, WIDEST} from './clicks.js';
+import {Problem, requireFinite, requirePositive} from '../problem.js';
+import {clicks, exactFromNominal, nearestClick, WIDEST} from './clicks.js';
 import type {ClicksPerStop, Limits, Range} from './clicks.js';
 import {afterStops, exposureStops, lightStops, SETTINGS} from './stops.js';
 import type {Exposure, Setting} from './stops.js';
@@ -50,7 +50,7 @@ export interface Trade {
   readonly to: Exposure;
   /** What the paying setting would be if it had no clicks and no limits. */
   readonly wanted: number;
-  /** Stops by which `to` is brighter (+) or darker (−) than asked: at most half a click, unless there is a `limit`. */
+  /** Stops by which `to` is brighter (+) or darker (−) than asked: at most half a click without a `limit`. */
   readonly rounding: number;
   /** Light each setting brought (+) or took (−), in stops. */
   readonly cost: Readonly<Record<Setting, number>>;
@@ -70,13 +70,15 @@ function rangeOf(setting: Setting, limits: Limits | undefined): Range {
   return limits?.[setting] ?? WIDEST[setting];
 }
 
-function requireTradable({from, change, pay, limits}: TradeRequest): void {
+function requireTradable({change, pay, clicksPerStop, limits}: TradeRequest): void {
   if (change[pay] !== undefined) throw new Problem('pay', pay, 'a setting that is not being changed');
   for (const setting of SETTINGS) {
     const value = change[setting];
-    const [least, greatest] = rangeOf(setting, limits).map((end) => exactFromNominal(setting, end)) as [number, number];
     if (value === undefined) continue;
-    lightStops(setting, from[setting], value);
+    requirePositive(setting, value);
+    const [low, high] = rangeOf(setting, limits);
+    const least = exactFromNominal(setting, low, clicksPerStop);
+    const greatest = exactFromNominal(setting, high, clicksPerStop);
     if (value < least * (1 - NOTHING) || value > greatest * (1 + NOTHING)) {
       throw new Problem(setting, value, `${writeSetting(setting, least)} to ${writeSetting(setting, greatest)}`);
     }
@@ -99,7 +101,8 @@ function stepsBetween(setting: Setting, from: number, to: number, {clicksPerStop
   const start = nearestClick(setting, from, clicksPerStop).value;
   const count = Math.ceil(Math.abs(stops / size) - NOTHING) - 1;
   return Array.from({length: Math.max(0, count || 0)}, (_, at) => (
-    nearestClick(setting, afterStops(setting, start, size * (at + 1)), clicksPerStop).value));
+    nearestClick(setting, afterStops(setting, start, size * (at + 1)), clicksPerStop).value
+  )).filter((value) => lightStops(setting, value, to) * size > NOTHING);
 }
 
 function pathTo(to: Exposure, request: TradeRequest): readonly Exposure[] {
@@ -124,8 +127,9 @@ function pathTo(to: Exposure, request: TradeRequest): readonly Exposure[] {
 function waysOut(to: Exposure, short: number, {pay, clicksPerStop, limits}: TradeRequest): readonly TradeWayOut[] {
   const ways: TradeWayOut[] = [];
   for (const setting of SETTINGS) {
-    if (setting === pay) continue;
     const range = rangeOf(setting, limits);
+    // A lens with one aperture, off the clicks, has nothing to give.
+    if (setting === pay || !clicks(setting, clicksPerStop, range).length) continue;
     const {value} = nearestClick(setting, afterStops(setting, to[setting], short), clicksPerStop, range);
     const stops = lightStops(setting, to[setting], value);
     if (Math.abs(short - stops) < Math.abs(short)) ways.push({setting, value, stops, left: settled(short - stops)});

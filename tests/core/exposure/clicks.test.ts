@@ -24,8 +24,8 @@ function series(id: string, setting: Setting, clicksPerStop: ClicksPerStop, firs
   return {record, printed, dial: printed.map((_, at) => clickAt(setting, first + direction * at, clicksPerStop))};
 }
 
-// Full, half and third f-stops: encyclopedia article “F-number”, in stored copies. Shutter: S. Locklear's chart.
-// ISO: 320 to 2500 from Kerr, the rest from memory.
+// Full, half and third f-stops: encyclopedia article “F-number”, in stored copies. Times: teaching page “Shutter
+// speed chart (whole, half and third stops)”. ISO: steps 320 to 2500 from a published paper, the rest from memory.
 describe.each([
   ['fstops-full', 'aperture', 1, -1, 1],
   ['fstops-half', 'aperture', 2, 0, 1],
@@ -56,10 +56,11 @@ it.each(published('scales').filter(({id}) => id.startsWith('fnum-exact-')))('$id
     .toBeCloseTo(Number(record.expected.value), 5);
 });
 
-// How far a printed time is from its click (S. Locklear's chart).
+// How far a printed time is from its click (“Shutter speed chart”, as above).
 it.each(published('scales').filter(({id}) => id.startsWith('shutter-err-')))('$id', (record) => {
   const marked = numberOn(String(record.inputs['marked']?.value));
-  expect(lightStops('shutter', exactFromNominal('shutter', marked), marked)).toBeCloseTo(Number(record.expected.value), 5);
+  expect(lightStops('shutter', exactFromNominal('shutter', marked), marked))
+    .toBeCloseTo(Number(record.expected.value), 5);
 });
 
 test('every label of a dial lies within a fifth of a stop of its click, but for one', () => {

@@ -59,7 +59,8 @@ test('whatever the order and the separators, the same settings are found', () =>
 });
 
 test('no text makes it throw, and every place lies in the text', () => {
-  const bits = fc.constantFrom('f/', 'f', '8', '1/60', '0"6', 's', ' ', ',', 'ISO', '100', '+', '-', '1', 'min', '½', 'mm', 'İ');
+  const bits = fc.constantFrom('f/', 'f', '8', '1/60', '0"6', 's', ' ', ',', 'ISO', '100', '+', '-', '1', 'min', '½',
+    'mm', 'İ');
   fc.assert(fc.property(fc.oneof(fc.string({maxLength: 60}), fc.array(bits, {maxLength: 12}).map((all) => all.join(''))),
     (text) => {
       const {unused, ...found} = readExposure(text);
@@ -68,4 +69,10 @@ test('no text makes it throw, and every place lies in the text', () => {
       const sorted = places.sort((one, two) => one.start - two.start);
       sorted.forEach(({start}, at) => expect(start).toBeGreaterThanOrEqual(sorted[at - 1]?.end ?? 0));
     }), {numRuns: 500});
+});
+
+test('a pasted page is searched in its first thousand characters only', () => {
+  const page = `f/8 ${'1'.repeat(5000)} 1/60`;
+  expect(readExposure(page)).toMatchObject({aperture: {value: 8}});
+  expect(readExposure(page).shutter).toBeUndefined();
 });

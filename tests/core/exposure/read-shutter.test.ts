@@ -13,10 +13,12 @@ function read(text: string): Reading {
 // Exact times behind printed ones: third-stop series 2^(k/3), see the published series in clicks.test.ts.
 describe('every common way to write a time', () => {
   it.each([
-    ['1/25', 2 ** (-14 / 3), 'fraction'], ['1/25s', 2 ** (-14 / 3), 'fraction'], ['1/25 sec.', 2 ** (-14 / 3), 'fraction'],
+    ['1/25', 2 ** (-14 / 3), 'fraction'], ['1/25s', 2 ** (-14 / 3), 'fraction'],
+    ['1/25 sec.', 2 ** (-14 / 3), 'fraction'],
     ['1 / 25', 2 ** (-14 / 3), 'fraction'], ['1⁄25', 2 ** (-14 / 3), 'fraction'], ['1/25th', 2 ** (-14 / 3), 'fraction'],
     ['1/25 of a second', 2 ** (-14 / 3), 'fraction'], ['shutter: 1/60', 2 ** -6, 'fraction'],
-    ['25', 2 ** (-14 / 3), 'bare'], ['1', 1, 'bare'], ['25s', 2 ** (14 / 3), 'seconds'], ['25 seconds', 2 ** (14 / 3), 'seconds'],
+    ['25', 2 ** (-14 / 3), 'bare'], ['1', 1, 'bare'], ['25s', 2 ** (14 / 3), 'seconds'],
+    ['25 seconds', 2 ** (14 / 3), 'seconds'],
     ['0"6', 2 ** (-2 / 3), 'seconds'], ['0″6', 2 ** (-2 / 3), 'seconds'], ['0”6', 2 ** (-2 / 3), 'seconds'],
     ["0''6", 2 ** (-2 / 3), 'seconds'], ['0.6"', 2 ** (-2 / 3), 'seconds'], ['0.6s', 2 ** (-2 / 3), 'seconds'],
     ['0,6', 2 ** (-2 / 3), 'seconds'], ['.6', 2 ** (-2 / 3), 'seconds'], [' 0.6 S ', 2 ** (-2 / 3), 'seconds'],
@@ -36,7 +38,7 @@ test('what was written is kept beside the click it stands for', () => {
   expect(read('1/60')).toMatchObject({value: 1 / 64, nominal: 1 / 60});
 });
 
-/** Light between what a body shows in tenths of a second and the fraction it is taken for. Common practice, no source. */
+// Light between what a body shows in tenths of a second and the fraction it is taken for: common practice, no source.
 describe('tenths of a second read as a fraction', () => {
   it.each([
     ['0"4', '1/4', -2 / 3], ['0"5', '1/5', -4 / 3], ['0"6', '1/6', -2], ['0"8', '1/8', -8 / 3],

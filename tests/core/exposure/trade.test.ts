@@ -85,10 +85,19 @@ describe('when a limit stops it', () => {
 
   test('leaves out what is at its own limit', () => {
     const {limit} = trade({
-      from: start, change: {shutter: 0.5}, pay: 'aperture', clicksPerStop: 3, limits: {aperture: [2.8, 5.6], iso: [100, 6400]},
+      from: start, change: {shutter: 0.5}, pay: 'aperture', clicksPerStop: 3,
+      limits: {aperture: [2.8, 5.6], iso: [100, 6400]},
     });
     expect(limit).toMatchObject({setting: 'aperture', at: 2 ** 2.5, short: expect.closeTo(-5 / 3, 9)});
     expect(limit?.waysOut.map(({setting}) => setting)).toEqual(['shutter', 'light']);
+  });
+
+  test('leaves out a lens with one aperture', () => {
+    const {limit} = trade({
+      from: {...start, aperture: 1.78}, correction: 5, change: {}, pay: 'shutter', clicksPerStop: 3,
+      limits: {shutter: [1 / 8000, 0.5], aperture: [1.78, 1.78]},
+    });
+    expect(limit?.waysOut.map(({setting}) => setting)).toEqual(['iso', 'light']);
   });
 
   test('the path keeps only steps that balance', () => {
@@ -111,7 +120,8 @@ const job = fc.constantFrom<ClicksPerStop>(1, 2, 3).chain((clicksPerStop) => fc.
 
 test('there and back returns to the very same exposure', () => {
   fc.assert(fc.property(job, fc.integer({min: 0, max: 30}), ({clicksPerStop, from, changing, paying}, pick) => {
-    const dial = clicks(changing, clicksPerStop, changing === 'aperture' ? [2, 8] : changing === 'iso' ? [1600, 25600] : [1 / 4, 4]);
+    const range = {aperture: [2, 8], shutter: [1 / 4, 4], iso: [1600, 25600]} as const;
+    const dial = clicks(changing, clicksPerStop, range[changing]);
     const value = dial[pick % dial.length]?.value as number;
     const there = trade({from, change: {[changing]: value}, pay: paying, clicksPerStop});
     fc.pre(there.limit === null);
@@ -127,10 +137,14 @@ test('whatever is metered and changed, the light is kept to within half a click,
   const correction = fc.double({min: -2, max: 2, noNaN: true});
   fc.assert(fc.property(job, metered, metered, correction, fc.constantFrom<'stop' | 'click'>('stop', 'click'),
     ({clicksPerStop, changing, paying}, from, other, wanted, step) => {
-      const result = trade({from, correction: wanted, change: {[changing]: other[changing]}, pay: paying, clicksPerStop, step});
+      const change = {[changing]: other[changing]};
+      const result = trade({from, correction: wanted, change, pay: paying, clicksPerStop, step});
       fc.pre(result.limit === null);
       expect(result.path[0]).toEqual(from);
       expect(result.path.at(-1)).toEqual(result.to);
+      const way = result.path.map((at) => at[changing]);
+      const up = result.to[changing] >= from[changing];
+      expect(way).toEqual([...way].sort((one, two) => (up ? one - two : two - one)));
       for (const at of result.path.slice(1)) {
         expect(Math.abs(exposureStops(from, at) - wanted)).toBeLessThanOrEqual(0.5 / clicksPerStop + 1e-9);
       }
@@ -154,6 +168,12 @@ describe('what cannot be traded', () => {
   it('refuses to pay with what is changed', () => {
     expect(() => trade({from: start, change: {aperture: 8}, pay: 'aperture', clicksPerStop: 3}))
       .toThrow(new Problem('pay', 'aperture', 'a setting that is not being changed'));
+  });
+  it('takes the printed end of a half-stop lens for its own click', () => {
+    const limits = {aperture: [2.8, 13]} as const;
+    const ask = {from: start, change: {aperture: 2 ** (15 / 4)}, pay: 'shutter', limits} as const;
+    expect(trade({...ask, clicksPerStop: 2}).to.aperture).toBe(2 ** (15 / 4));
+    expect(() => trade({...ask, clicksPerStop: 3})).toThrow(Problem);
   });
   it('refuses a change beyond the lens', () => {
     expect(() => trade({

@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import {expect, it, test} from 'vitest';
-import {clickAt, clicks, exactFromNominal} from '../../../src/core/exposure/clicks.js';
+import {clickAt, clicks, exactFromNominal, WIDEST} from '../../../src/core/exposure/clicks.js';
 import type {ClicksPerStop} from '../../../src/core/exposure/clicks.js';
 import {readAperture, readCorrection, readIso} from '../../../src/core/exposure/read.js';
 import {readShutter} from '../../../src/core/exposure/read-shutter.js';
@@ -55,9 +55,9 @@ test('reading what was written off the clicks gives the same three digits, unles
   }));
 });
 
-test('whatever the value, reading what was written is hardly off, unless it is just what a dial prints for its click', () => {
+test('whatever the value, reading what was written is hardly off, unless a dial prints just that', () => {
   fc.assert(fc.property(fc.constantFrom(...SETTINGS), fc.double({min: 0, max: 1, noNaN: true}), (setting, along) => {
-    const [least, greatest] = {aperture: [0.7, 128], shutter: [1 / 32000, 3600], iso: [25, 409600]}[setting] as [number, number];
+    const [least, greatest] = WIDEST[setting];
     const value = least * (greatest / least) ** along;
     // An ISO speed is written with two decimals at most, which cannot tell 32.004 from the printed 32.
     const near = setting === 'iso' ? Number(value.toFixed(2)) : value;
