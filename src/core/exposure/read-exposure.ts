@@ -3,6 +3,7 @@ import {clicksPrinted} from './clicks.js';
 import type {ClicksPerStop} from './clicks.js';
 import {readShutter} from './read-shutter.js';
 import {readAperture, readCorrection, readIso} from './read.js';
+import {plainMarks} from './reading.js';
 import type {Reading} from './reading.js';
 import {SETTINGS} from './stops.js';
 import type {Setting} from './stops.js';
@@ -22,12 +23,6 @@ export interface ExposureReading {
   readonly correction?: Place & {readonly text: string; readonly value: number};
   /** Words and numbers that could not be used, in order. */
   readonly unused: readonly (Place & {readonly text: string})[];
-}
-
-/** Marks of one meaning made one, a character for a character so that every place stays where it is. */
-function plainMarks(text: string): string {
-  return text.replace(/[″“”„]/g, '"').replace(/[’′]/g, "'").replace(/⁄/g, '/').replace(/[−–]/g, '-')
-    .replace(/ƒ/g, 'f');
 }
 
 const NUMBER = String.raw`(?:\d+(?:[.,]\d+)?|\.\d+)`;

@@ -1,13 +1,12 @@
 import type {Problem} from '../problem.js';
 import {readNumber} from '../units.js';
 import type {ClicksPerStop} from './clicks.js';
-import {readingOf, settingText} from './reading.js';
+import {plainMarks, readingOf, settingText} from './reading.js';
 import type {Candidate, Reading} from './reading.js';
 
-/** One kind of mark for each meaning, so that the patterns below stay short. */
-function plainMarks(text: string): string {
-  return settingText(text).toLowerCase()
-    .replace(/["″“”„]|''|’’|′′/g, '"').replace(/[’′]/g, "'").replace(/⁄/g, '/')
+/** What is left once the words around a time are gone. */
+function timeAlone(text: string): string {
+  return plainMarks(settingText(text)).toLowerCase().replace(/''/g, '"')
     .replace(/^(?:shutter(?:\s*(?:speed|time))?|exposure(?:\s*time)?|time|speed|tv)?\s*[:=]?\s*/, '')
     .replace(/\s*(?:th|of a)(?=[\s"]|$)/, '');
 }
@@ -51,7 +50,7 @@ function slips(amount: string): readonly Candidate[] {
  *   {@link Problem} named `shutter` for anything else, and for times under a microsecond or over a day. Never throws.
  */
 export function readShutter(text: string, clicksPerStop: ClicksPerStop = 3): Reading | Problem {
-  const plain = plainMarks(text);
+  const plain = timeAlone(text);
   const take = (taken?: Candidate, rest?: readonly Candidate[]): Reading | Problem => (
     readingOf('shutter', text, taken, clicksPerStop, rest));
   const marked = /^(\d+)"(\d{1,2})(?:\s*s)?$/.exec(plain);

@@ -2,7 +2,7 @@ import {Problem} from '../problem.js';
 import {readNumber} from '../units.js';
 import {clicksPrinted} from './clicks.js';
 import type {ClicksPerStop} from './clicks.js';
-import {readingOf, settingText} from './reading.js';
+import {plainMarks, readingOf, settingText} from './reading.js';
 import type {Candidate, Reading} from './reading.js';
 
 /**
@@ -14,8 +14,8 @@ import type {Candidate, Reading} from './reading.js';
  *   for anything else, a T-number too, and for numbers no lens has (under 0.3, over 1024). Never throws.
  */
 export function readAperture(text: string, clicksPerStop: ClicksPerStop = 3): Reading | Problem {
-  const [, digits] = /^(?:aperture|f-?(?:number|stop))?\s*[:=]?\s*(?:[fƒ]\s*[/⁄:=]?)?\s*(?:1\s*:)?\s*(\d*[.,]?\d+)$/i
-    .exec(settingText(text)) ?? [];
+  const [, digits] = /^(?:aperture|f-?(?:number|stop))?\s*[:=]?\s*(?:f\s*[/:=]?)?\s*(?:1\s*:)?\s*(\d*[.,]?\d+)$/i
+    .exec(plainMarks(settingText(text))) ?? [];
   const number = digits === undefined ? undefined : readNumber(digits);
   if (number === undefined) return readingOf('aperture', text, undefined);
   const rest: Candidate[] = /^[1-9]\d$/.test(digits ?? '') && clicksPrinted('aperture', number / 10).length > 0
@@ -27,7 +27,7 @@ export function readAperture(text: string, clicksPerStop: ClicksPerStop = 3): Re
  * An ISO speed: `100`, `ISO 100`, `ISO100/21°`, `1 600`, `1,600`, `12.8k`. A printed number is taken for its click
  * (125 is 100·2^(1/3)), others stay.
  * @param text - as typed, any length
- * @param clicksPerStop - of the dial in use; only numbers that a third and a half share (f/13) depend on it
+ * @param clicksPerStop - of the dial in use, as for the other readers; no ISO speed in print depends on it
  * @returns the speed; a {@link Problem} named `iso` for anything else, `auto` too, and outside 1 to 10 000 000. Never
  *   throws.
  */
@@ -51,10 +51,10 @@ export function readIso(text: string, clicksPerStop: ClicksPerStop = 3): Reading
  */
 export function readCorrection(text: string): number | Problem {
   const wanted = 'a number of stops such as +1 1/3';
-  const parts = /^([+±−–-]?)\s*([^a-z]*?)\s*(?:stops?|ev)?\s*(?:(under|darker|down)|over|brighter|up)?$/i;
-  const [, sign = '', amount = '', down] = parts.exec(settingText(text)) ?? [];
-  const number = /[+±−–-]/.test(amount) ? undefined : readNumber(amount.replace('⁄', '/'));
+  const parts = /^([+±-]?)\s*([^a-z]*?)\s*(?:stops?|ev)?\s*(?:(under|darker|down)|over|brighter|up)?$/i;
+  const [, sign = '', amount = '', down] = parts.exec(plainMarks(settingText(text))) ?? [];
+  const number = /[+±-]/.test(amount) ? undefined : readNumber(amount);
   if (number === undefined || number > 30) return new Problem('correction', text, wanted);
   const stops = /[.,](?:3+|6+7?|7)$/.test(amount) ? Math.round(number * 3) / 3 : number;
-  return (/[−–-]/.test(sign) || (down !== undefined && sign === '') ? -stops : stops) + 0;
+  return (sign === '-' || (down !== undefined && sign === '') ? -stops : stops) + 0;
 }

@@ -65,6 +65,12 @@ export function settingText(text: string): string {
   return trimmed.length > LONGEST ? '' : trimmed;
 }
 
+/** Marks of one meaning made one, a character for a character so that every place stays where it is. */
+export function plainMarks(text: string): string {
+  return text.replace(/[″“”„]/g, '"').replace(/[’′]/g, "'").replace(/⁄/g, '/').replace(/[−–]/g, '-')
+    .replace(/ƒ/g, 'f');
+}
+
 /**
  * A reading out of the ways to take some digits.
  * @param text - as typed
