@@ -17,6 +17,7 @@ export default tseslint.config(
         {property: 'outerHTML', message: 'Markup from strings: render a template instead.'},
         {property: 'insertAdjacentHTML', message: 'Markup from strings: render a template instead.'}],
       eqeqeq: 'error',
+      '@typescript-eslint/no-unused-vars': ['error', {ignoreRestSiblings: true, varsIgnorePattern: '^_', argsIgnorePattern: '^_'}],
       '@typescript-eslint/no-non-null-assertion': 'error',
       '@typescript-eslint/consistent-type-imports': 'error',
       '@typescript-eslint/switch-exhaustiveness-check': 'error',

@@ -1,9 +1,8 @@
 import type {Setting} from '../exposure/stops.js';
 import type {ClicksPerStop} from '../exposure/clicks.js';
+import type {Intent} from '../tone/advice.js';
 import type {LengthUnit} from '../units.js';
 
-/** What the chart should look like: a figure before a dark backdrop may lean left, an even scene should not. */
-export type Intent = 'dark-backdrop' | 'even';
 
 /** The part of the frame that will be kept, as shares of its width and height; `left` and `top` from the corner. */
 export interface CropShare {

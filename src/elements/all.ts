@@ -1,0 +1,1 @@
+import './stop-trade-dial/define.js';
