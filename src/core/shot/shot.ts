@@ -3,6 +3,7 @@ import type {ClicksPerStop} from '../exposure/clicks.js';
 import type {Intent} from '../tone/advice.js';
 import type {LengthUnit} from '../units.js';
 
+export type {Intent};
 
 /** The part of the frame that will be kept, as shares of its width and height; `left` and `top` from the corner. */
 export interface CropShare {
