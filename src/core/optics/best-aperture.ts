@@ -69,6 +69,9 @@ function reversals(lens: LensSetup, ends: Ends, detail: Detail): number[] {
   const most = DEEPEST / (1 - Math.min(0.9, cut));
   return [ends.front, ends.back].flatMap((end) => {
     const behind = Math.sign(end);
+    // Short of the first loss contrast only falls; a detail on the figure is finest at the back end.
+    const finest = Math.max(cycles, detailCycles(lens, detail, ends.back));
+    if (Math.PI * finest * farBlur * Math.abs(end) / (distance + end) < FIRST_LOSS) return [];
     return Array.from({length: SAMPLES + 1}, (_, at) => {
       const share = (FIRST_LOSS + (most - FIRST_LOSS) * at / SAMPLES) / (Math.PI * cycles) / farBlur;
       return behind * distance * share / (1 - behind * share);
