@@ -10,6 +10,9 @@ import {textField, type TextField} from './fields.js';
 /** Quiet time after which a changed verdict is read out, ms: longer than the pause between two moves of a drag. */
 const SETTLED_MS = 700;
 
+/** Property of a key: its name, but for `focus`, which is a method of every element. @returns `focusPlane` for it */
+const propertyOf = (key: ShotKey): string => (key === 'focus' ? 'focusPlane' : key);
+
 /**
  * What every element of the family shares: a shot of its own or one shared by name, attributes a person can write,
  * properties in base units, text that is never lost, and one verdict that is read out once it has settled.
@@ -50,8 +53,9 @@ export abstract class ShotElement extends LitElement {
   protected static override finalize(): void {
     super.finalize();
     for (const key of this.shotKeys) {
-      if (Object.hasOwn(this.prototype, key)) continue;
-      Object.defineProperty(this.prototype, key, {
+      const property = propertyOf(key);
+      if (Object.hasOwn(this.prototype, property)) continue;
+      Object.defineProperty(this.prototype, property, {
         configurable: true,
         enumerable: true,
         get(this: ShotElement) { return this.shot[key]; },
@@ -160,9 +164,10 @@ export abstract class ShotElement extends LitElement {
   /** Properties that a page set before the element was defined hide the accessors until they are set again. */
   #adoptEarlyProperties(): void {
     for (const key of this.#keys) {
-      if (!Object.hasOwn(this, key)) continue;
-      const early = (this as unknown as Record<string, Shot[typeof key]>)[key];
-      delete (this as unknown as Record<string, unknown>)[key];
+      const property = propertyOf(key);
+      if (!Object.hasOwn(this, property)) continue;
+      const early = (this as unknown as Record<string, Shot[typeof key]>)[property];
+      delete (this as unknown as Record<string, unknown>)[property];
       this.#setKey(key, early);
     }
   }

@@ -1,0 +1,308 @@
+import {html, nothing, type PropertyValues, type TemplateResult} from 'lit';
+import type {ClicksPerStop} from '../../core/exposure/clicks.js';
+import {fieldWidth, magnificationFromDistance} from '../../core/optics/lens.js';
+import {Problem} from '../../core/problem.js';
+import type {CropShare, ShotKey} from '../../core/shot/shot.js';
+import {readLength, type LengthUnit} from '../../core/units.js';
+import {ShotProblemEvent} from '../shared/events.js';
+import {ShotElement} from '../shared/shot-element.js';
+import {familyStyles} from '../shared/styles.js';
+import {markAt, sheetFor, type Sheet} from './draw.js';
+import {everyday, setUp, type EntryHost} from './entries.js';
+import {focusHandle, picture} from './picture.js';
+import {readShot, type Reading} from './reading.js';
+import {zoneStyles} from './styles.js';
+import type {Way} from './ways.js';
+import {dead, diffraction, ends, impossible, place, reason, tilted, verdict, wayCost, wayTitle} from './words.js';
+
+/** Steps of the focus by one arrow key and by a page key, mm. */
+const STEPS: Readonly<Record<LengthUnit, readonly [number, number]>> = {mm: [1, 10], cm: [1, 10], in: [25.4 / 16, 25.4]};
+
+/**
+ * @summary The sharp zone drawn against a ruler and the figure's base: what falls outside, and the ways out
+ * @slot - Fallback: shown before the script runs, and while nothing can be drawn
+ * @attr {string} bench - Name of the shot shared with other elements of the page
+ * @attr {string} aperture - f-number as marked: `11`, `f/11`, `5,6`
+ * @attr {string} shutter - Exposure time: `1/60`, `0"6`, `2 s`
+ * @attr {string} iso - ISO speed
+ * @attr {string} focal-length - `60 mm`
+ * @attr {string} field-width - Width that fills the frame in the focus plane: `180 mm`, `7 in`
+ * @attr {string} base-depth - Front edge to back edge of the base
+ * @attr {string} overhang-front - How far the figure reaches past the front edge; `overhang-front-height` how high up
+ * @attr {string} overhang-back - The same past the back edge; `overhang-back-height`
+ * @attr {string} figure-height - Top of the figure above the table
+ * @attr {string} tilt - Degrees the camera looks down
+ * @attr {string} focus - Focus plane behind the base's front edge; negative = before it
+ * @attr {string} sensor-width - mm; `sensor-height`, `frame-width` in pixels
+ * @attr {string} crop - Part of the frame that is kept: `10% 5% 80% 90%`
+ * @attr {string} picture-width - Pixels across the finished picture
+ * @attr {string} blur-limit - Finished pixels of blur that still look sharp
+ * @attr {mm|cm|in} unit - Unit lengths are shown in
+ * @fires {ShotChangeEvent} shot-change - After a reader changed a value
+ * @fires {ShotProblemEvent} shot-problem - When text or a value could not be used
+ * @csspart plate - The whole
+ * @csspart verdict - The verdict
+ * @csspart zone - The sharp zone in the side view
+ * @csspart bar - The sharp part of the bar on the ruler
+ * @csspart focus - The focus plane
+ * @csspart handle - The tab by which it is moved
+ * @csspart field - One label with its input
+ * @cssprop [--lampblack-accent=#b26a00] - What can be moved
+ * @cssprop [--lampblack-paper=transparent] - Background
+ */
+export class SharpZoneBar extends ShotElement {
+  static override readonly shotKeys = [
+    'aperture', 'shutter', 'iso', 'clicksPerStop', 'apertureWidest', 'apertureSmallest', 'shutterFastest', 'shutterSlowest',
+    'isoLowest', 'isoHighest', 'focalLength', 'pupilRatio', 'sensorWidth', 'sensorHeight', 'fieldWidth', 'frameWidth',
+    'crop', 'pictureWidth', 'blurLimit', 'baseDepth', 'overhangFront', 'overhangFrontHeight', 'overhangBack',
+    'overhangBackHeight', 'figureHeight', 'tilt', 'focus', 'unit',
+  ] as const satisfies readonly ShotKey[];
+
+  static override styles = [familyStyles, zoneStyles];
+
+  /** f-number as marked for infinity. @attr aperture */
+  declare aperture: number;
+  /** Exposure time, s. @attr shutter */
+  declare shutter: number;
+  /** ISO speed. @attr iso */
+  declare iso: number;
+  /** Clicks of the dials to one stop. @attr clicks-per-stop */
+  declare clicksPerStop: ClicksPerStop;
+  /** f-number fully open. @attr aperture-widest */
+  declare apertureWidest: number;
+  /** f-number fully closed. @attr aperture-smallest */
+  declare apertureSmallest: number;
+  /** Shortest time, s. @attr shutter-fastest */
+  declare shutterFastest: number;
+  /** Longest timed exposure, s. @attr shutter-slowest */
+  declare shutterSlowest: number;
+  /** Base ISO. @attr iso-lowest */
+  declare isoLowest: number;
+  /** Highest ISO that would be used. @attr iso-highest */
+  declare isoHighest: number;
+  /** mm. @attr focal-length */
+  declare focalLength: number;
+  /** Exit pupil / entrance pupil; 1 when unknown. @attr pupil-ratio */
+  declare pupilRatio: number;
+  /** mm. @attr sensor-width */
+  declare sensorWidth: number;
+  /** mm. @attr sensor-height */
+  declare sensorHeight: number;
+  /** Width that fills the frame in the focus plane, mm. @attr field-width */
+  declare fieldWidth: number;
+  /** Pixels across the frame. @attr frame-width */
+  declare frameWidth: number;
+  /** Part of the frame that is kept, as shares. @attr crop */
+  declare crop: CropShare;
+  /** Pixels across the finished picture. @attr picture-width */
+  declare pictureWidth: number;
+  /** Finished pixels of blur that still look sharp. @attr blur-limit */
+  declare blurLimit: number;
+  /** mm. @attr base-depth */
+  declare baseDepth: number;
+  /** mm past the front edge. @attr overhang-front */
+  declare overhangFront: number;
+  /** mm above the table. @attr overhang-front-height */
+  declare overhangFrontHeight: number;
+  /** mm past the back edge. @attr overhang-back */
+  declare overhangBack: number;
+  /** mm above the table. @attr overhang-back-height */
+  declare overhangBackHeight: number;
+  /** mm above the table. @attr figure-height */
+  declare figureHeight: number;
+  /** Degrees the camera looks down. @attr tilt */
+  declare tilt: number;
+  /** Focus plane, mm behind the base's front edge; the element's own `focus()` keeps its meaning. @attr focus */
+  declare focusPlane: number;
+  /** Unit lengths are shown in. @attr unit */
+  declare unit: LengthUnit;
+
+  #reading: Reading | undefined;
+  #sheet: Sheet | undefined;
+  #trouble: Problem | undefined;
+  #width = 600;
+  #distance: {readonly text: string; readonly problem?: Problem; readonly fieldWidth?: number} | undefined;
+  /** While the focus is dragged: px between pointer and plane, on a sheet that keeps still. */
+  #drag: {readonly grip: number; readonly sheet: Sheet} | undefined;
+  #sizes: ResizeObserver | undefined;
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    this.#watchWidth();
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.#sizes?.disconnect();
+    this.#drag = undefined;
+  }
+
+  /** Draws for the width there is. A frame later, so that a height that follows does not answer back. */
+  #watchWidth(): void {
+    this.#width = this.clientWidth || this.#width;
+    this.#sizes ??= new ResizeObserver(() => {
+      requestAnimationFrame(() => {
+        const width = this.clientWidth;
+        if (!width || width === this.#width) return;
+        this.#width = width;
+        this.requestUpdate();
+      });
+    });
+    this.#sizes.observe(this);
+  }
+
+  protected override willUpdate(changed: PropertyValues): void {
+    super.willUpdate(changed);
+    try {
+      const reading = readShot(this.shot);
+      this.#sheet = this.#drag?.sheet
+        ?? sheetFor(this.#width, reading.framing.outline, [reading.front, reading.back], this.shot.focus);
+      this.#reading = reading;
+      this.#trouble = undefined;
+    } catch (error) {
+      if (!(error instanceof Problem)) throw error;
+      this.#trouble = error;
+    }
+  }
+
+  protected override verdictText(): string {
+    return this.#trouble ? impossible(this.#trouble) : this.#reading ? verdict(this.#reading) : '';
+  }
+
+  protected override render(): TemplateResult {
+    const reading = this.#reading;
+    return html`<section class="plate" part="plate">
+      ${this.#trouble ? html`<p class="problem">${impossible(this.#trouble)}</p>` : nothing}
+      ${reading ? this.#renderReading(reading) : html`<slot></slot>`}
+      <div class="fields screen-only">${everyday(this.#host)}</div>
+      ${setUp(this.#host, reading)}
+      ${this.renderAnnouncement()}
+    </section>`;
+  }
+
+  #renderReading(reading: Reading): TemplateResult {
+    const soft = diffraction(reading);
+    const lean = tilted(reading);
+    return html`
+      <p class="verdict" part="verdict">${verdict(reading)}</p>
+      <p class="reason">${reason(reading)} ${ends(reading)}</p>
+      ${soft ? html`<p class="problem">${soft}</p>` : nothing}
+      ${this.#renderDrawing(reading)}
+      ${lean ? html`<p class="note">${lean}</p>` : nothing}
+      ${this.#renderWays(reading)}`;
+  }
+
+  #renderDrawing(reading: Reading): TemplateResult {
+    const sheet = this.#sheet;
+    if (!sheet) return html``;
+    const {focus, unit} = reading.shot;
+    return html`<div class="drawing">
+      <svg role="group" aria-label="Side view over a ruler: base, sharp zone, focus plane and blur" width=${sheet.width}
+        height=${sheet.height} viewBox="0 0 ${sheet.width} ${sheet.height}">
+        ${picture(sheet, reading)}
+        <g class="handle" role="slider" tabindex="0" aria-label="Focus plane"
+          aria-valuemin=${Math.round(sheet.left)} aria-valuemax=${Math.round(sheet.right)} aria-valuenow=${+focus.toFixed(1)}
+          aria-valuetext=${place(focus, unit)} @keydown=${this.#handleKey} @pointerdown=${this.#handleGrip}
+          @pointermove=${this.#handleDrag} @pointerup=${this.#handleRelease} @pointercancel=${this.#handleRelease}>
+          ${focusHandle(sheet, reading)}
+        </g>
+      </svg>
+    </div>`;
+  }
+
+  #renderWays(reading: Reading): TemplateResult | typeof nothing {
+    const {ways: {ways, nearest}, shot} = reading;
+    const all = nearest ? [nearest] : ways;
+    const why = dead(reading);
+    if (!all.length && !why.length) return nothing;
+    return html`<div class="out">
+      ${why.map((sentence) => html`<p class="note">${sentence}</p>`)}
+      <ul class="ways">${all.map((way) => html`<li><button type="button" @click=${() => { this.#apply(way); }}>
+        <strong>${wayTitle(way, shot)}</strong> <span>${wayCost(way, shot)}</span>
+      </button></li>`)}</ul>
+    </div>`;
+  }
+
+  #apply({changes}: Way): void { this.act(changes); }
+
+  // —— the focus by keyboard and pointer ——
+
+  #handleKey(event: KeyboardEvent): void {
+    const sheet = this.#sheet;
+    if (!sheet || event.altKey || event.ctrlKey || event.metaKey) return;
+    const {focus, unit} = this.shot;
+    const [step, page] = STEPS[unit];
+    const moves: Readonly<Record<string, number>> = {
+      ArrowRight: focus + step, ArrowUp: focus + step, ArrowLeft: focus - step, ArrowDown: focus - step,
+      PageUp: focus + page, PageDown: focus - page, Home: Math.ceil(sheet.left), End: Math.floor(sheet.right),
+    };
+    const next = moves[event.key];
+    if (next === undefined) return;
+    event.preventDefault();
+    this.#focusAt(next, step);
+  }
+
+  #handleGrip(event: PointerEvent): void {
+    const sheet = this.#sheet;
+    if (!sheet || event.button !== 0) return;
+    (event.currentTarget as Element).setPointerCapture(event.pointerId);
+    this.#drag = {sheet, grip: this.#pointerMark(event, sheet) - this.shot.focus};
+  }
+
+  #handleDrag(event: PointerEvent): void {
+    if (!this.#drag) return;
+    const {sheet, grip} = this.#drag;
+    const mark = Math.min(sheet.right, Math.max(sheet.left, this.#pointerMark(event, sheet) - grip));
+    this.#focusAt(mark, STEPS[this.shot.unit][0] / 2);
+  }
+
+  #handleRelease(): void {
+    this.#drag = undefined;
+    this.requestUpdate();
+  }
+
+  #pointerMark(event: PointerEvent, sheet: Sheet): number {
+    const box = this.renderRoot.querySelector('svg')?.getBoundingClientRect();
+    return box ? markAt(sheet, (event.clientX - box.left) * sheet.width / box.width) : this.shot.focus;
+  }
+
+  /** Sets the focus to the nearest multiple of `grain`. */
+  #focusAt(mark: number, grain: number): void {
+    const focus = Math.round(mark / grain) * grain + 0;
+    if (focus !== this.shot.focus) this.act({focus});
+  }
+
+  // —— entries ——
+
+  get #host(): EntryHost {
+    const {shot} = this;
+    const typed = this.#distance;
+    return {
+      shot,
+      field: (key, label, more) => this.shotField(key, label, more),
+      act: (changes) => { this.act(changes); },
+      type: (key, text) => { this.type(key, text); },
+      // Once the field is framed anew, what was typed is no longer true.
+      distance: typed && (typed.problem || typed.fieldWidth === shot.fieldWidth) ? typed : undefined,
+      typeDistance: (text) => { this.#typeDistance(text); },
+    };
+  }
+
+  /** A distance says how wide the field is; the text stays as typed while that holds. */
+  #typeDistance(text: string): void {
+    const {focalLength, sensorWidth, unit} = this.shot;
+    try {
+      const distance = readLength('camera-distance', text, unit);
+      if (distance instanceof Problem) throw distance;
+      const width = fieldWidth(sensorWidth, magnificationFromDistance(distance, focalLength));
+      this.#distance = {text, fieldWidth: width};
+      this.act({fieldWidth: width});
+    } catch (error) {
+      if (!(error instanceof Problem)) throw error;
+      const problem = new Problem(error.parameter, text, error.wanted);
+      this.#distance = {text, problem};
+      this.dispatchEvent(new ShotProblemEvent(problem));
+      this.requestUpdate();
+    }
+  }
+}

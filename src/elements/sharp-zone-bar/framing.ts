@@ -1,0 +1,39 @@
+import {blurLimit, type FinishedPicture} from '../../core/optics/blur.js';
+import type {Framing} from '../../core/optics/fit.js';
+import {magnificationFromField} from '../../core/optics/lens.js';
+import type {Shot} from '../../core/shot/shot.js';
+
+/** What of a shot the optics ask for: figure, lens, focus and limit, and what becomes of the frame. */
+export interface ShotFraming {
+  readonly framing: Framing;
+  readonly picture: FinishedPicture;
+  /** Pixels of the sensor across the kept picture. */
+  readonly pixelsAcross: number;
+}
+
+/**
+ * @throws {Problem} `sensor-width`, `field-width`, `picture-width`, `blur-limit`
+ * Source: definitions; the kept width is the crop's share of the sensor.
+ */
+export function framingOf(shot: Shot): ShotFraming {
+  const picture = {keptWidth: shot.sensorWidth * shot.crop.width, pictureWidth: shot.pictureWidth};
+  return {
+    picture,
+    pixelsAcross: shot.frameWidth * shot.crop.width,
+    framing: {
+      outline: {
+        baseDepth: shot.baseDepth,
+        overhangFront: shot.overhangFront, overhangFrontHeight: shot.overhangFrontHeight,
+        overhangBack: shot.overhangBack, overhangBackHeight: shot.overhangBackHeight,
+        height: shot.figureHeight,
+      },
+      tilt: shot.tilt,
+      lens: {
+        focalLength: shot.focalLength, aperture: shot.aperture, pupilRatio: shot.pupilRatio,
+        magnification: magnificationFromField(shot.sensorWidth, shot.fieldWidth),
+      },
+      focus: shot.focus,
+      limit: blurLimit(shot.blurLimit, picture),
+    },
+  };
+}

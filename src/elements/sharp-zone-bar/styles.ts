@@ -1,0 +1,34 @@
+import {css} from 'lit';
+
+/** What only this element draws. */
+export const zoneStyles = css`
+  .drawing { position: relative; min-inline-size: 0; direction: ltr; }
+  .set-up { margin-block-start: -0.4em; }
+  .set-up details[open] { padding-block-end: 0.8em; }
+  .set-up .note { margin-block-start: 0.6em; }
+  .out { display: grid; gap: 0.45em; }
+  .solid { fill: currentColor; }
+  .soft { fill: url(#hatch); stroke: currentColor; stroke-width: 1; }
+  .soft.bare { stroke: none; }
+  .hatch { stroke: currentColor; stroke-width: 0.9; opacity: 0.6; }
+  .wash { fill: var(--wash); }
+  .line, .bound, .leader, .limit { fill: none; stroke: currentColor; stroke-width: 1; }
+  .line { stroke-width: 1.2; stroke-linejoin: round; stroke-linecap: round; }
+  .fine { stroke-width: 0.8; }
+  .bound { stroke-width: 0.8; opacity: 0.7; }
+  .leader { stroke-dasharray: 1 3; }
+  .limit { stroke-dasharray: 6 3; }
+  .curve { fill: none; stroke: currentColor; stroke-width: 1.2; }
+  .curve.sharp { stroke-width: 3; }
+  .dot { fill: Canvas; fill: var(--lampblack-paper, Canvas); stroke: currentColor; stroke-width: 1.4; }
+  .dot.sharp { fill: currentColor; }
+  .focus { fill: none; stroke: var(--accent); stroke-width: 1.6; pointer-events: none; }
+  .tab { fill: var(--accent); stroke: none; }
+  svg text.quiet { fill: var(--quiet); }
+  svg text.moves { font-weight: 600; }
+  .handle { cursor: ew-resize; touch-action: pan-y; outline: none; }
+  .hit { fill: transparent; stroke: none; }
+  .handle:focus-visible .hit { stroke: var(--accent); stroke-width: 2; }
+  .handle:hover .tab { stroke: currentColor; stroke-width: 1.5; }
+  @media (forced-colors: active) { .dot { fill: Canvas; } }
+`;

@@ -1,0 +1,314 @@
+import {aTimeout, expect, fixture, html} from '@open-wc/testing';
+import {sendKeys, sendMouse} from '@web/test-runner-commands';
+import '../../src/elements/sharp-zone-bar/define.js';
+import type {SharpZoneBar} from '../../src/elements/sharp-zone-bar/class.js';
+import type {ShotChangeEvent, ShotProblemEvent} from '../../src/elements/shared/events.js';
+import {zoneFit} from '../../src/core/optics/fit.js';
+import {framingOf} from '../../src/elements/sharp-zone-bar/framing.js';
+
+/** The guild's lantern bearer, invented: a 60 mm base, the lantern before it, the tail behind. */
+const bearer = () => fixture<SharpZoneBar>(html`
+  <sharp-zone-bar aperture="f/8" shutter="1/4" focal-length="60 mm" field-width="180 mm" base-depth="60 mm"
+    overhang-front="9 mm" overhang-front-height="40 mm" figure-height="75 mm" focus="25 mm" frame-width="9000" picture-width="1600">
+    At f/8 only the middle of the base is sharp.
+  </sharp-zone-bar>`);
+
+const inside = (el: Element) => el.shadowRoot as ShadowRoot;
+const flat = (text: string | null | undefined) => (text ?? '').replace(/\s+/g, ' ').trim();
+const words = (el: Element) => flat(inside(el).textContent);
+const verdict = (el: Element) => flat(inside(el).querySelector('.verdict')?.textContent);
+const handle = (el: Element) => inside(el).querySelector('[role=slider]') as SVGGElement;
+const ways = (el: Element) => [...inside(el).querySelectorAll<HTMLButtonElement>('.ways button')];
+const input = (el: Element, id: string) => inside(el).getElementById(id) as HTMLInputElement;
+
+async function typeInto(el: SharpZoneBar, id: string, text: string): Promise<void> {
+  const field = input(el, id);
+  const group = field.closest('details');
+  if (group) group.open = true;
+  field.focus();
+  field.select();
+  await sendKeys({type: text});
+  await sendKeys({press: 'Tab'});
+  await el.updateComplete;
+}
+
+const shown = async (el: SharpZoneBar) => { await el.updateComplete; await aTimeout(60); await el.updateComplete; };
+
+describe('sharp-zone-bar', () => {
+  it('passes the accessibility audit, at rest, opened up and with a problem', async () => {
+    const el = await bearer();
+    await expect(el).to.be.accessible();
+    for (const group of inside(el).querySelectorAll('details')) group.open = true;
+    el.setAttribute('aperture', 'eleven');
+    await el.updateComplete;
+    await expect(el).to.be.accessible();
+  });
+
+  it('works with nothing stated, and inside a narrow column', async () => {
+    const holder = await fixture<HTMLElement>(html`<div><sharp-zone-bar></sharp-zone-bar></div>`);
+    holder.style.width = '280px';
+    const el = holder.querySelector('sharp-zone-bar') as SharpZoneBar;
+    await shown(el);
+    expect(verdict(el)).to.match(/^Sharp from .+ outside/);
+    expect(words(el)).not.to.match(/NaN|Infinity|undefined|-0\b/);
+    expect(inside(el).querySelector('svg')?.getAttribute('width')).to.equal('280');
+    expect(el.scrollWidth).to.be.at.most(280);
+  });
+
+  it('shows the blur that was measured in the rendered depth chart', async () => {
+    // Rendered depth chart (invented, CC0): f/4, 60 mm, field 204 mm, 36 mm across 3000 px. The dots 45 mm before and
+    // behind the focus plane were measured at 27.97 and 22.31 px of the chart: 9.3 and 7.4 px at a third of its width.
+    const el = await fixture<SharpZoneBar>(html`<sharp-zone-bar .aperture=${4} focal-length="60" field-width="204"
+      base-depth="90" focus="45" figure-height="0" frame-width="3000" picture-width="1000"></sharp-zone-bar>`);
+    expect(words(el)).to.contain('Blur at the front edge 9.3 px, at the back edge 7.4 px.');
+  });
+
+  it('says the same as the core of the same shot', async () => {
+    const el = await bearer();
+    const fit = zoneFit(framingOf(el.shot).framing);
+    expect(verdict(el)).to.equal(`Sharp from ${Math.round(25 - fit.zone.near)} mm to ${Math.round(25 + fit.zone.far)} mm behind the base’s front edge. `
+      + `The foremost tip is ${Math.round(fit.outsideFront)} mm outside, the back edge ${Math.round(fit.outsideBack)} mm.`);
+  });
+
+  it('says what there is to spare when everything is sharp, and offers the wider aperture that would do', async () => {
+    const el = await fixture<SharpZoneBar>(html`<sharp-zone-bar aperture="f/16" shutter="1/4" field-width="300" base-depth="30"
+      figure-height="0" focus="14"></sharp-zone-bar>`);
+    expect(verdict(el)).to.match(/^Everything is sharp, with \d+ mm to spare in front and \d+ mm behind\.$/);
+    const [open] = ways(el);
+    expect(flat(open?.textContent)).to.contain('Open up to');
+    const before = el.aperture ** 2 / el.shutter;
+    open?.click();
+    await el.updateComplete;
+    expect(el.aperture).to.be.below(16);
+    expect(el.aperture ** 2 / el.shutter).to.be.closeTo(before, before * 0.13); // half a third-stop click
+    expect(verdict(el)).to.match(/^Everything is sharp/);
+  });
+
+  it('applies a way out with everything the button says, and then all is sharp', async () => {
+    const el = await bearer();
+    const back = ways(el).find((button) => flat(button.textContent).startsWith('Camera'));
+    const said = flat(back?.textContent);
+    const {aperture, shutter} = el;
+    back?.click();
+    await el.updateComplete;
+    expect(verdict(el)).to.match(/^Everything is sharp/);
+    expect([el.aperture, el.shutter]).to.deep.equal([aperture, shutter]);
+    expect(said).to.contain('Shutter unchanged.');
+    expect(said).to.contain(`Frame ${Math.round(el.fieldWidth)} mm by the ruler.`);
+    // the same part of the subject stays in the picture
+    expect(el.crop.width * el.fieldWidth).to.be.closeTo(180, 0.001);
+  });
+
+  it('lets the shutter follow when the lens is stopped down', async () => {
+    const el = await fixture<SharpZoneBar>(html`<sharp-zone-bar aperture="f/8" shutter="1/4" field-width="180" base-depth="30"
+      figure-height="0" focus="14"></sharp-zone-bar>`);
+    const down = ways(el).find((button) => flat(button.textContent).startsWith('Stop down'));
+    down?.click();
+    await el.updateComplete;
+    expect(verdict(el)).to.match(/^Everything is sharp/);
+    // laws of light: t/N² stays, exactly, since both are on clicks
+    expect(el.shutter / el.aperture ** 2).to.be.closeTo(0.25 / 64, 1e-9);
+  });
+
+  it('asks only for the focus when the focus is all that is wrong', async () => {
+    const el = await fixture<SharpZoneBar>(html`<sharp-zone-bar aperture="f/16" field-width="300" base-depth="30"
+      figure-height="0" focus="-25"></sharp-zone-bar>`);
+    expect(ways(el).length).to.equal(1);
+    expect(flat(ways(el)[0]?.textContent)).to.match(/^Focus .+ Costs nothing\.$/);
+    ways(el)[0]?.click();
+    await el.updateComplete;
+    expect(verdict(el)).to.match(/^Everything is sharp/);
+  });
+
+  it('says why and what comes nearest when nothing does it', async () => {
+    const el = await fixture<SharpZoneBar>(html`<sharp-zone-bar aperture="f/2.8" focal-length="100" field-width="60"
+      base-depth="60" frame-width="2000" picture-width="2000"></sharp-zone-bar>`);
+    expect(words(el)).to.contain('the lens closes to f/22').and.to.contain('No single frame holds all of it.');
+    expect(flat(ways(el)[0]?.textContent)).to.contain('Stop down to f/22').and.to.contain('Still leaves');
+  });
+
+  it('warns when diffraction is wider than the limit', async () => {
+    const el = await bearer();
+    expect(words(el)).not.to.contain('diffraction draws');
+    el.aperture = 32;
+    await el.updateComplete;
+    expect(words(el)).to.contain('diffraction draws a point');
+  });
+
+  it('keeps the last good value, shows text it cannot use, and reports it', async () => {
+    const el = await bearer();
+    const before = verdict(el);
+    const problems: string[] = [];
+    el.addEventListener('shot-problem', (event: ShotProblemEvent) => problems.push(event.problem.parameter));
+    el.setAttribute('base-depth', 'about so big');
+    await el.updateComplete;
+    expect(el.baseDepth).to.equal(60);
+    expect(verdict(el)).to.equal(before);
+    expect(input(el, 'base-depth').value).to.equal('about so big');
+    expect(words(el)).to.contain('“about so big” does not read as');
+    expect(problems).to.deep.equal(['base-depth']);
+    el.setAttribute('base-depth', '3.5in');
+    await el.updateComplete;
+    expect(el.baseDepth).to.be.closeTo(88.9, 1e-9);
+  });
+
+  it('keeps the last picture when the numbers cannot be together', async () => {
+    const el = await bearer();
+    const before = verdict(el);
+    el.overhangFront = 4000; // behind the camera
+    await el.updateComplete;
+    expect(words(el)).to.contain('The foremost point would lie behind the lens.');
+    expect(verdict(el)).to.equal(before);
+    el.overhangFront = 0;
+    await el.updateComplete;
+    expect(words(el)).not.to.contain('behind the lens');
+  });
+
+  it('shows its fallback while nothing can be drawn at all', async () => {
+    const el = await fixture<SharpZoneBar>(html`<sharp-zone-bar overhang-front="4000">At f/8 16 mm are sharp.</sharp-zone-bar>`);
+    expect(inside(el).querySelector('slot')).to.exist;
+    expect(words(el)).to.contain('The foremost point would lie behind the lens.');
+  });
+
+  it('reads what is typed, in the unit that is shown', async () => {
+    const el = await bearer();
+    await typeInto(el, 'base-depth', '80');
+    expect(el.baseDepth).to.equal(80);
+    el.unit = 'in';
+    await el.updateComplete;
+    await typeInto(el, 'base-depth', '3');
+    expect(el.baseDepth).to.be.closeTo(76.2, 1e-9);
+    expect(verdict(el)).to.contain(' in ').and.not.to.contain(' mm');
+  });
+
+  it('takes a distance instead of the field width and keeps it as typed', async () => {
+    const el = await bearer();
+    let shot: ShotChangeEvent | undefined;
+    el.addEventListener('shot-change', (event) => { shot = event; });
+    // Thin lens at half life size: D = f·(2 + m + 1/m) = 60 × 4.5 = 270 mm, field 36 / 0.5 = 72 mm (textbook example, computed).
+    await typeInto(el, 'camera-distance', '27 cm');
+    expect(el.fieldWidth).to.be.closeTo(72, 1e-6);
+    expect(shot?.changes.fieldWidth).to.equal(el.fieldWidth);
+    expect(input(el, 'camera-distance').value).to.equal('27 cm');
+    await typeInto(el, 'camera-distance', '20 cm'); // nearer than four focal lengths
+    expect(el.fieldWidth).to.be.closeTo(72, 1e-6);
+    expect(input(el, 'camera-distance').value).to.equal('20 cm');
+    expect(words(el)).to.contain('at least 240 mm from the sensor mark');
+    el.fieldWidth = 144;
+    await el.updateComplete;
+    expect(words(el)).to.contain('20 cm'); // still to be put right by whoever typed it
+  });
+
+  it('sets a sensor by its format and turns the camera upright', async () => {
+    const el = await bearer();
+    const format = inside(el).getElementById('sensor-format') as HTMLSelectElement;
+    format.value = 'four-thirds';
+    format.dispatchEvent(new Event('change'));
+    await el.updateComplete;
+    expect([el.sensorWidth, el.sensorHeight]).to.deep.equal([17.3, 13]);
+    const magnification = el.sensorWidth / el.fieldWidth;
+    const held = inside(el).getElementById('held') as HTMLSelectElement;
+    held.value = 'tall';
+    held.dispatchEvent(new Event('change'));
+    await el.updateComplete;
+    expect([el.sensorWidth, el.sensorHeight]).to.deep.equal([13, 17.3]);
+    expect(el.sensorWidth / el.fieldWidth).to.be.closeTo(magnification, 1e-12);
+  });
+
+  it('moves the focus by keyboard', async () => {
+    const el = await bearer();
+    await shown(el);
+    const at: number[] = [];
+    el.addEventListener('shot-change', (event) => at.push(event.shot.focus));
+    handle(el).focus();
+    await sendKeys({press: 'ArrowRight'});
+    await sendKeys({press: 'PageUp'});
+    await sendKeys({press: 'ArrowDown'});
+    expect(at).to.deep.equal([26, 36, 35]);
+    await el.updateComplete;
+    expect(handle(el).getAttribute('aria-valuetext')?.replace(/\s/g, ' ')).to.equal('35 mm behind the base’s front edge');
+    await sendKeys({press: 'Home'});
+    expect(el.focusPlane).to.be.below(-9);
+    await el.updateComplete;
+    expect(Number(handle(el).getAttribute('aria-valuenow'))).to.be.at.least(Number(handle(el).getAttribute('aria-valuemin')));
+  });
+
+  it('moves the focus by pointer, to the mark under it', async () => {
+    const el = await bearer();
+    await shown(el);
+    el.scrollIntoView();
+    const hit = () => (inside(el).querySelector('.hit') as SVGRectElement).getBoundingClientRect();
+    expect(Math.min(hit().width, hit().height)).to.be.at.least(40);
+    const box = hit();
+    const [x, y] = [Math.round(box.x + box.width / 2), Math.round(box.y + box.height / 2)];
+    await sendMouse({type: 'move', position: [x, y]});
+    await sendMouse({type: 'down'});
+    await sendMouse({type: 'move', position: [x + 60, y]});
+    await sendMouse({type: 'up'});
+    await el.updateComplete;
+    expect(el.focusPlane).to.be.above(25);
+    const after = hit();
+    expect(after.x + after.width / 2).to.be.closeTo(x + 60, 3);
+  });
+
+  it('keeps its own focus() and takes the focus plane by attribute and property', async () => {
+    const el = await bearer();
+    el.focusPlane = 31;
+    expect(el.shot.focus).to.equal(31);
+    el.setAttribute('focus', '12 mm');
+    expect(el.focusPlane).to.equal(12);
+    expect(() => { el.focus(); }).not.to.throw();
+  });
+
+  it('shares a bench both ways', async () => {
+    const both = await fixture<HTMLElement>(html`<div>
+      <sharp-zone-bar bench="zone-test" aperture="f/11"></sharp-zone-bar>
+      <sharp-zone-bar bench="zone-test" base-depth="75 mm"></sharp-zone-bar></div>`);
+    const [one, other] = [...both.children] as [SharpZoneBar, SharpZoneBar];
+    await one.updateComplete;
+    expect([one.baseDepth, other.aperture]).to.deep.equal([75, one.aperture]);
+    other.focusPlane = 40;
+    await one.updateComplete;
+    expect(handle(one).getAttribute('aria-valuetext')?.replace(/\s/g, ' ')).to.contain('40 mm');
+    one.aperture = 4;
+    await other.updateComplete;
+    expect(verdict(other)).to.equal(verdict(one));
+  });
+
+  it('survives being moved and removed', async () => {
+    const el = await bearer();
+    const before = verdict(el);
+    const elsewhere = await fixture<HTMLElement>(html`<div></div>`);
+    elsewhere.append(el);
+    await el.updateComplete;
+    expect(verdict(el)).to.equal(before);
+    el.remove();
+    el.aperture = 16;
+    elsewhere.append(el);
+    await el.updateComplete;
+    expect(el.shot.aperture).to.equal(16);
+    expect(verdict(el)).not.to.equal(before);
+  });
+
+  it('takes up properties set before it was defined', async () => {
+    const {SharpZoneBar: Bar} = await import('../../src/elements/sharp-zone-bar/class.js');
+    const early = document.createElement('sharp-zone-late') as SharpZoneBar;
+    early.aperture = 16;
+    early.focusPlane = 12;
+    document.body.append(early);
+    customElements.define('sharp-zone-late', class extends Bar {});
+    await early.updateComplete;
+    expect([early.shot.aperture, early.shot.focus]).to.deep.equal([16, 12]);
+    early.remove();
+  });
+
+  it('reads the verdict out once it has settled, and says nothing at first', async () => {
+    const el = await bearer();
+    const spoken = () => flat(inside(el).querySelector('[role=status]')?.textContent);
+    expect(spoken()).to.equal('');
+    el.aperture = 11;
+    await aTimeout(900);
+    await el.updateComplete;
+    expect(spoken()).to.equal(verdict(el));
+  });
+});
