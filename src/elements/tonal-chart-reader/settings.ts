@@ -1,0 +1,52 @@
+import {exactFromNominal} from '../../core/exposure/clicks.js';
+import {SETTINGS, type Exposure} from '../../core/exposure/stops.js';
+import type {Shot} from '../../core/shot/shot.js';
+import type {PhotoSettings} from '../../photo/settings.js';
+
+/** What is needed of a photo to describe the shot it came from. */
+export interface TakenPhoto {
+  readonly width: number;
+  readonly height: number;
+  readonly settings: PhotoSettings;
+}
+
+/** From this Exif orientation on the picture stands on its side in the file. */
+const FIRST_TURNED = 5;
+
+/**
+ * How the photo was exposed: what the file says, printed numbers taken for their clicks, and what the shot says where
+ * the file is silent.
+ */
+export function exposureOf({settings}: TakenPhoto, shot: Shot): Exposure {
+  const said = (name: keyof Exposure, otherwise: number): number => {
+    const value = settings[name];
+    return value === undefined ? otherwise : exactFromNominal(name, value);
+  };
+  return {
+    aperture: said('aperture', shot.meteredAperture),
+    shutter: said('shutter', shot.meteredShutter),
+    iso: said('iso', shot.meteredIso),
+  };
+}
+
+/** Whether the file says anything of the exposure. */
+export function saysExposure({settings}: TakenPhoto): boolean {
+  return SETTINGS.some((name) => settings[name] !== undefined);
+}
+
+/**
+ * What a photo tells of the shot: its exposure as the one to start from, and the camera as far as the file knows it.
+ * @param shot - what holds where the file is silent
+ */
+export function shotFrom(photo: TakenPhoto, shot: Shot): Partial<Shot> {
+  const {width, height, settings: {focalLength, sensorWidth, orientation = 1}} = photo;
+  const {aperture, shutter, iso} = saysExposure(photo) ? exposureOf(photo, shot) : shot;
+  // The file measures the sensor as it recorded; the frame is as wide as the picture stands.
+  const across = sensorWidth && sensorWidth.mm * (orientation < FIRST_TURNED ? 1 : width / height);
+  return {
+    aperture, shutter, iso, meteredAperture: aperture, meteredShutter: shutter, meteredIso: iso, correction: 0,
+    frameWidth: width,
+    ...(focalLength && {focalLength}),
+    ...(across && {sensorWidth: across, sensorHeight: across * height / width}),
+  };
+}

@@ -1,0 +1,101 @@
+import {css} from 'lit';
+
+export const styles = css`
+  :host([dropping]) .plate { outline: 2px dashed var(--accent); outline-offset: 0.4em; }
+  .sheet { display: grid; gap: var(--gap) 1.8em; grid-template-columns: minmax(0, 1fr); align-items: start; }
+  .side { display: grid; gap: 0.7em; min-inline-size: 0; }
+  @container (min-width: 44em) {
+    .sheet { grid-template: 'photo chart' auto 'advice chart' 1fr / minmax(0, 1.05fr) minmax(0, 1fr); }
+    .of-photo { grid-area: photo; } .of-chart { grid-area: chart; } .of-advice { grid-area: advice; }
+  }
+
+  /* Nothing open yet: a ruled blank to drop a print on. */
+  .blank { display: grid; gap: 0.9em; padding: 1.2em; border: 1px dashed var(--line); }
+  .blank .tools { gap: 0.6em 1em; }
+  .blank p { margin: 0; max-inline-size: 38em; text-wrap: pretty; }
+  :host([dropping]) .blank { border-color: var(--accent); background: var(--wash); }
+
+  .pick {
+    position: relative; display: inline-flex; align-items: center; gap: 0.5em; min-block-size: max(40px, 2.6em); padding: 0.35em 0.9em;
+    border: 1px solid var(--line); border-radius: var(--lampblack-radius, 0.2em); cursor: pointer; line-height: 1.3;
+  }
+  .pick:hover { background: var(--wash); border-color: currentColor; }
+  .pick::after { content: '↥'; color: var(--accent); font-weight: 700; }
+  .pick input { position: absolute; inset: 0; opacity: 0; inline-size: 100%; block-size: 100%; margin: 0; padding: 0; font-size: 0; cursor: pointer; }
+  .pick:focus-within { outline: 2px solid var(--accent); outline-offset: 2px; }
+  .tools { display: flex; flex-wrap: wrap; gap: 0.5em 0.8em; align-items: center; }
+  .tools .note { flex: 1 1 9em; }
+
+  /* The photo and the frame of what is kept. */
+  .stage { position: relative; justify-self: center; inline-size: min(100%, calc(28em * var(--ratio, 1.5))); aspect-ratio: var(--ratio, 1.5); }
+  .stage canvas, .stage svg { position: absolute; inset: 0; inline-size: 100%; block-size: 100%; display: block; }
+  .stage canvas { border-radius: 0; }
+  .stage svg { touch-action: pan-y; cursor: crosshair; direction: ltr; }
+  .veil { fill: #000; fill-opacity: 0.5; }
+  .hatched { fill: url(#outside); }
+  .hatch { stroke: #fff; stroke-opacity: 0.3; stroke-width: 1; }
+  .frame { fill: transparent; stroke: #fff; stroke-width: 1.5; paint-order: stroke; }
+  .frame-edge { fill: none; stroke: #000; stroke-width: 3.5; stroke-opacity: 0.55; }
+  .keep { outline: none; touch-action: none; cursor: move; }
+  .all .keep { touch-action: pan-y; cursor: crosshair; }
+  .keep:focus-visible .frame { stroke: var(--accent); stroke-width: 3; }
+  .hit { fill: transparent; touch-action: none; }
+  .mark { fill: var(--accent); stroke: #fff; stroke-width: 1.5; pointer-events: none; }
+  .trim { stroke: var(--accent); stroke-width: 1.5; pointer-events: none; }
+  .nwse { cursor: nwse-resize; } .nesw { cursor: nesw-resize; } .ns { cursor: ns-resize; } .ew { cursor: ew-resize; }
+
+  /* The chart. */
+  .choices { display: flex; flex-wrap: wrap; gap: 0 0.2em; }
+  .choices legend { margin-block-end: 0.1em; }
+  .choices label { position: relative; display: inline-flex; align-items: center; min-block-size: 40px; min-inline-size: 40px; padding-inline: 0.5em; cursor: pointer; font-size: 0.9em; border-block-end: 1px solid var(--line); }
+  .choices input { position: absolute; inset: 0; inline-size: 100%; block-size: 100%; margin: 0; opacity: 0; cursor: pointer; }
+  .choices label:hover { background: var(--wash); }
+  .choices label:has(:checked) { font-weight: 600; box-shadow: inset 0 -3px 0 var(--accent); }
+  .choices label:has(:focus-visible) { outline: 2px solid var(--accent); outline-offset: -2px; }
+  .chart { direction: ltr; }
+  .ruled { stroke: currentColor; stroke-width: 1; fill: none; shape-rendering: crispEdges; }
+  .hair { stroke: var(--line); stroke-width: 1; fill: none; shape-rendering: crispEdges; }
+  .dotted { stroke-dasharray: 1 3; }
+  .soot { fill: currentColor; fill-opacity: 0.82; }
+  .line { fill: none; stroke: currentColor; stroke-width: 1.6; stroke-linejoin: round; }
+  .red { stroke: color-mix(in srgb, currentColor 40%, #d02010); }
+  .green { stroke: color-mix(in srgb, currentColor 40%, #128a2e); stroke-dasharray: 7 2.5; }
+  .blue { stroke: color-mix(in srgb, currentColor 40%, #2050e0); stroke-dasharray: 1.6 2.2; stroke-width: 2; }
+  .moved { fill: none; stroke: var(--accent); stroke-width: 1.6; stroke-dasharray: 4 3; }
+  .gone { fill: url(#gone); stroke: currentColor; stroke-width: 1; }
+  .gone-line { stroke: currentColor; stroke-width: 1.4; }
+  .small { font-size: 10.5px; }
+  .faint { fill: var(--quiet); }
+  .strong { font-weight: 700; }
+  .end { text-anchor: end; } .middle { text-anchor: middle; }
+
+  table { inline-size: 100%; border-collapse: collapse; font-size: 0.88em; line-height: 1.3; }
+  caption { text-align: start; color: var(--quiet); font-size: 0.95em; padding-block-end: 0.2em; }
+  th, td { text-align: end; padding: 0.3em 0 0.3em 0.4em; border-block-end: 1px solid var(--hairline); font-weight: 400; vertical-align: baseline; }
+  thead th { color: var(--quiet); font-size: 0.9em; border-block-end: 1px solid var(--line); vertical-align: bottom; }
+  th:first-child { text-align: start; padding-inline-start: 0; white-space: nowrap; }
+  td { white-space: nowrap; }
+  .lost { font-weight: 700; }
+  .lost::before { content: '▨ '; }
+  .sample { display: inline-block; inline-size: 22px; block-size: 8px; vertical-align: middle; margin-inline: 0.3em; }
+  @container (max-width: 25em) {
+    .name { display: none; }
+    table { font-size: 0.82em; }
+    th, td { padding-inline-start: 0.25em; }
+    .sample { inline-size: 16px; margin-inline: 0.15em; }
+  }
+  .way-done { margin: 0; }
+  .way-done strong { font-weight: 600; white-space: nowrap; }
+
+  @media (forced-colors: active) {
+    .veil { fill: Canvas; fill-opacity: 0.6; }
+    .frame { stroke: Highlight; stroke-width: 3; }
+    .red, .green, .blue, .line { stroke: CanvasText; }
+    .soot { fill: CanvasText; forced-color-adjust: none; }
+    .choices label:has(:checked) { border-block-end: 3px solid Highlight; }
+  }
+  @media print {
+    .pick, .choices, .hit, .mark, .trim, .of-advice .field, .blank { display: none; }
+    .sheet { grid-template-columns: minmax(0, 1fr) minmax(0, 1fr); }
+  }
+`;
