@@ -1,3 +1,4 @@
+import {clicks} from '../exposure/clicks.js';
 import type {ClicksPerStop, Range} from '../exposure/clicks.js';
 import type {Exposure} from '../exposure/stops.js';
 import {Problem, requireNotNegative, requirePositive, requireWithin} from '../problem.js';
@@ -85,7 +86,8 @@ const MOST_FRAMES = 60;
 /**
  * The job with what was left out filled in.
  * @throws {Problem} naming the first part that cannot be used: `focal-length`, `pupil-ratio`, `closest-focus`, `sensor-width`,
- * `sensor-height`, `pixels-across`, `aperture`, `room`, `blur-limit`, `detail`, `contrast`, `frames`, `overlap`, `settle`
+ * `sensor-height`, `pixels-across`, `aperture`, `room`, `shutter`, `iso`, `magnification`, `blur-limit`, `detail`,
+ * `contrast`, `frames`, `overlap`, `settle`
  */
 export function fillJob(job: PlanJob): FullJob {
   if (!job.lenses.length) throw new Problem('focal-length', job.lenses, 'at least one lens');
@@ -100,6 +102,13 @@ export function fillJob(job: PlanJob): FullJob {
   if (!job.apertures.length) throw new Problem('aperture', job.apertures, 'at least one f-number that can be set');
   for (const aperture of job.apertures) requirePositive('aperture', aperture);
   requirePositive('room', job.room);
+  requirePositive('aperture', job.metered.aperture);
+  requirePositive('shutter', job.metered.shutter);
+  requirePositive('iso', job.metered.iso);
+  requireNotNegative('magnification', job.meteredMagnification ?? 0);
+  if (!clicks('shutter', job.clicksPerStop, job.shutterRange).length) {
+    throw new Problem('shutter', job.shutterRange.join(' to '), 'limits with a click between them');
+  }
   const {
     detailPixels = job.blurPixels, leastContrast = 0.3, overlap = 0.25, settle = 3, rates, mostFrames,
   } = job;

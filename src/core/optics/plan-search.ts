@@ -32,8 +32,7 @@ export function* candidates(job: FullJob): Generator<Candidate> {
   const place = placer(job);
   const {spread} = depthToCover(job.outline, job.tilt);
   const times = clicks('shutter', job.clicksPerStop, job.shutterRange);
-  const [shortest, longest] = [times[0]?.value, times.at(-1)?.value];
-  if (shortest === undefined || longest === undefined) return;
+  const [shortest, longest] = [times[0]?.value ?? NaN, times.at(-1)?.value ?? NaN];
   const slack = 2 ** (HALF_A_CLICK / job.clicksPerStop);
   for (const [lensIndex, lens] of job.lenses.entries()) {
     const at = (distance: number): Place => place(lens, distance);
