@@ -64,6 +64,20 @@ function fields(): {readonly [K in ShotKey]: Field<Shot[K]>} {
     backdropDistance: length('backdropDistance', 1, 50_000),
     intent: choice('intent', ['dark-backdrop', 'even']),
     unit: choice('unit', ['mm', 'cm', 'in']),
+    focalLengths: lengths('focalLengths', 1, 5000, 'focal lengths such as 50, 60, 100 mm'),
+    closestFocus: lengths('closestFocus', 1, 100_000, 'distances such as 25, 40 cm, one for each lens', true),
+    meteredMagnification: number('meteredMagnification', 0, 10, 'a magnification such as 0.2; 0 for a hand-held meter'),
+    apertureShown: choice('apertureShown', ['marked', 'working']),
+    figureWidth: length('figureWidth', 1, 5000),
+    pictureHeight: count('pictureHeight'),
+    margin: margin(),
+    room: length('room', 20, 100_000),
+    mostFrames: {
+      read: (text) => wholeFrames(readNumber(text.replace(/\s*frames?\s*$/i, '')), text),
+      write: String,
+      refuse: (value) => { const frames = wholeFrames(value, value); return frames instanceof Problem ? frames : undefined; },
+    },
+    leastContrast: number('leastContrast', 0.01, 1, 'a contrast from 0.01 to 1'),
     note: {read: (text) => text, write: (value) => value, refuse: () => undefined},
   };
 }
@@ -104,6 +118,49 @@ function length(key: ShotKey, least: number, most: number): Field<number> {
     write: (mm) => `${+mm.toPrecision(6)} mm`,
     refuse,
   };
+}
+
+/**
+ * Lengths in one field. A comma with a blank behind it, a semicolon or "and" parts them, and so does a comma between two
+ * digits on either side; any other is a decimal comma. The last unit counts for all before it that have none.
+ */
+function lengths(key: ShotKey, least: number, most: number, wanted: string, empty = false): Field<readonly number[]> {
+  const name = attributeOf(key);
+  const refuse = (values: readonly number[]) => (Array.isArray(values) && (empty || values.length > 0)
+    && values.every((value) => !outside(key, value, least, most, wanted)) ? undefined : new Problem(name, values, wanted));
+  return {
+    read: (text) => {
+      const pieces = text.trim().split(/\s*(?:;|,(?=\s)|\band\b|(?<=\d{2}),(?=\d{2}))\s*/i).filter(Boolean);
+      const unit = /[a-z"″]+$/i.exec(text.trim())?.[0] ?? 'mm';
+      const values = pieces.map((piece) => {
+        const mm = readLength(name, /\d$/.test(piece) ? `${piece} ${unit}` : piece);
+        return mm instanceof Problem ? NaN : mm;
+      });
+      return refuse(values) ? new Problem(name, text, wanted) : values;
+    },
+    write: (values) => (values.length ? `${values.map((mm) => +mm.toPrecision(6)).join(', ')} mm` : ''),
+    refuse,
+  };
+}
+
+/** `8%`, `8` and `0.08` are the same margin. */
+function margin(): Field<number> {
+  const wanted = 'a share of the picture’s width below 45%, such as 8%';
+  const refuse = (value: number) => outside('margin', value, 0, 0.45, wanted);
+  return {
+    read: (text) => {
+      const value = readNumber(text.replace(/\s*%\s*$/, '')) ?? NaN;
+      const share = value >= 1 || text.includes('%') ? value / 100 : value;
+      return refuse(share) ? new Problem('margin', text, wanted) : share;
+    },
+    write: (share) => `${+(share * 100).toPrecision(6)}%`,
+    refuse,
+  };
+}
+
+function wholeFrames(value: number | undefined, given: unknown): number | Problem {
+  return Number.isInteger(value) && value as number >= 1 && value as number <= 60 ? value as number
+    : new Problem('most-frames', given, 'a whole number of frames from 1 to 60');
 }
 
 function number(key: ShotKey, least: number, most: number, wanted: string, suffix?: RegExp): Field<number> {

@@ -81,8 +81,31 @@ export interface Shot {
   readonly intent: Intent;
   /** Unit lengths are shown in. */
   readonly unit: LengthUnit;
+  /** Lenses at hand, mm, the one that is mounted first. Without it the one in use. */
+  readonly focalLengths: readonly number[];
+  /** Nearest focus of each of them, mm from the sensor mark; where nothing is said, as near as wanted. */
+  readonly closestFocus: readonly number[];
+  /** Magnification at which the light was metered behind the lens; 0 = by a hand-held meter. Without it the one in use. */
+  readonly meteredMagnification: number;
+  /** Which f-number the body shows in close-up. The f-numbers of a shot are the marked ones all the same. */
+  readonly apertureShown: ApertureShown;
+  /** Figure from side to side, mm. Without it as wide as its base is deep. */
+  readonly figureWidth: number;
+  /** Pixels down the finished picture. Without it what the crop makes of the width. */
+  readonly pictureHeight: number;
+  /** Left free around the figure, as a share of the picture's width. */
+  readonly margin: number;
+  /** As far back as the tripod can go, mm from the sensor mark to the focus plane. */
+  readonly room: number;
+  /** Most frames to take and blend; 1 = no stack. */
+  readonly mostFrames: number;
+  /** Contrast the finest line has to keep, above 0 up to 1. */
+  readonly leastContrast: number;
   readonly note: string;
 }
+
+/** The f-number as engraved for infinity, or with the light that close-up takes counted in. */
+export type ApertureShown = 'marked' | 'working';
 
 export type ShotKey = keyof Shot;
 
@@ -97,10 +120,21 @@ export const DEFAULT_SHOT: Shot = {
   crop: {left: 0, top: 0, width: 1, height: 1}, pictureWidth: 1600, blurLimit: 1.5,
   baseDepth: 60, overhangFront: 0, overhangFrontHeight: 0, overhangBack: 0, overhangBackHeight: 0,
   figureHeight: 75, tilt: 0, focus: 25, backdropDistance: 500, intent: 'dark-backdrop', unit: 'mm', note: '',
+  focalLengths: [60], closestFocus: [], meteredMagnification: 0.2, apertureShown: 'marked', figureWidth: 60, pictureHeight: 1067,
+  margin: 0.08, room: 1500, mostFrames: 12, leastContrast: 0.3,
 };
 
-/** The shot of whatever was stated, with a plausible default for the rest. The metered exposure follows the setting. */
+/**
+ * The shot of whatever was stated, with a plausible default for the rest. What was metered follows the setting, the lens
+ * at hand the one in use, and a figure or picture of which one side is known takes the other from it.
+ */
 export function completeShot(values: Partial<Shot>): Shot {
-  const {aperture, shutter, iso} = {...DEFAULT_SHOT, ...values};
-  return {...DEFAULT_SHOT, meteredAperture: aperture, meteredShutter: shutter, meteredIso: iso, ...values};
+  const shot = {...DEFAULT_SHOT, ...values};
+  const {aperture, shutter, iso, focalLength, sensorWidth, sensorHeight, crop, pictureWidth} = shot;
+  return {
+    ...shot, meteredAperture: aperture, meteredShutter: shutter, meteredIso: iso,
+    meteredMagnification: sensorWidth / shot.fieldWidth, focalLengths: [focalLength], figureWidth: shot.baseDepth,
+    pictureHeight: Math.max(1, Math.round(pictureWidth * sensorHeight * crop.height / (sensorWidth * crop.width))),
+    ...values,
+  };
 }
