@@ -1,1 +1,3 @@
+import './sharp-zone-bar/define.js';
 import './stop-trade-dial/define.js';
+import './tonal-chart-reader/define.js';
