@@ -30,7 +30,11 @@ export function agree(values: Float64Array, weights: Float64Array, reach: number
   const held = sum(near, weights);
   const quantile = (share: number): number => {
     let below = 0;
-    return values[near.find((at) => (below += weights[at] as number) >= share * held) ?? near.at(-1)] as number;
+    for (const at of near) {
+      below += weights[at] as number;
+      if (below >= share * held) return values[at] as number;
+    }
+    return middle;
   };
   return {value: quantile(0.5), spread: (quantile(0.84) - quantile(0.16)) / 2, share: held / total};
 }

@@ -78,7 +78,7 @@ function place(
   const misses = Array.from({length: PLACES + 1}, (_, at) => miss(used, at / PLACES, floor));
   const least = Math.min(...misses);
   const best = misses.indexOf(least);
-  if (best === 0 || best === PLACES) return undefined;
+  if (!risesOnBothSides(used, best / PLACES)) return undefined;
   // Neighbouring windows overlap: about one reading in six is new. Twice the standard error of a Laplace likelihood.
   const open = least * Math.exp(2 / (used.length / 6));
   const first = misses.findIndex((value) => value <= open);
@@ -89,6 +89,21 @@ function place(
     along, within: Math.max(best - first, last - best) / PLACES,
     x: start.x + along * (end.x - start.x), y: start.y + along * (end.y - start.y), readings: used.length,
   };
+}
+
+/** Blur has to grow by this factor towards the far readings of a side before that side counts as seen. */
+const RISES = 1.1;
+
+/** Whether blur grows to both sides: the outer half of the readings of a side against the quarter nearest to the foot. */
+function risesOnBothSides(readings: readonly Reading[], foot: number): boolean {
+  const median = (of: readonly Reading[]): number =>
+    of.map(({scale}) => scale).sort((a, b) => a - b)[Math.floor(of.length / 2)] ?? 0;
+  const byDistance = [...readings].sort((a, b) => Math.abs(a.along - foot) - Math.abs(b.along - foot));
+  const middle = median(byDistance.slice(0, Math.ceil(readings.length / 4)));
+  return [-1, 1].every((side) => {
+    const there = byDistance.filter(({along}) => Math.sign(along - foot) === side);
+    return median(there.slice(Math.floor(there.length / 2))) > middle * RISES ** 2;
+  });
 }
 
 /** Rounds of reweighting; the answer settles after three or four. */

@@ -23,7 +23,11 @@ const LEAST_SCALE = 2.6;
 /** Detail has to be this many times as strong as grain at its own scale. Found on the rendered pictures. */
 const LEAST_OVER_GRAIN = 15;
 /** Largest mean square share by which the fit may miss. Found on the rendered pictures. */
-const MOST_MISFIT = 0.02;
+const MOST_MISFIT = 0.035;
+/** A second best fit rivals the best when it misses by less than this many times as much … */
+const RIVAL = 1.5;
+/** … at a blur that differs by more than this factor. */
+const UNLIKE = 1.5;
 /** Least contrast of detail, as a share of the light there: rounding to codes and file compression make as much. */
 const LEAST_CONTRAST = 0.015;
 /** Light below which contrast is judged as if it were there: about code 10. */
@@ -72,17 +76,35 @@ function trialTable(): NonNullable<typeof table> {
 export function blurFromDetail({energies, light}: SpotDetail, radius: number): number | null {
   if (!((energies[0] as number) > 0)) return null;
   const {trials, grain} = trialTable();
-  let best: Fit | undefined;
-  for (const trial of trials) {
-    const fit = fitTrial(trial, grain, energies);
-    if (!best || fit.misfit < best.misfit) best = fit;
-  }
-  if (!best || best.misfit > MOST_MISFIT || best.deviation >= radius) return null;
+  const fits = trials.map((trial) => fitTrial(trial, grain, energies));
+  const at = fits.reduce((least, fit, index) => (fit.misfit < (fits[least] as Fit).misfit ? index : least), 0);
+  const best = fits[at] as Fit;
+  if (!(best.misfit <= MOST_MISFIT && best.deviation < radius) || hasRival(fits, at)) return null;
   // Judged where the detail is strongest against grain: smoothed by as much as it is blurred.
   const own = Math.max(best.deviation, 1);
   const signal = best.detail * (2 * own ** 2) ** FALL;
   if (signal < LEAST_OVER_GRAIN * best.grain / (4 * Math.PI * own ** 4)) return null;
-  return Math.sqrt(signal) * own < LEAST_CONTRAST * Math.max(light, DARK) ? null : DIAMETER_PER_DEVIATION * best.deviation;
+  if (Math.sqrt(signal) * own < LEAST_CONTRAST * Math.max(light, DARK)) return null;
+  return DIAMETER_PER_DEVIATION * between(fits[at - 1], best, fits[at + 1]);
+}
+
+/**
+ * Whether a quite different blur fits nearly as well: fine detail that is left over a coarse shadow, say. Then neither is
+ * to be believed.
+ */
+function hasRival(fits: readonly Fit[], at: number): boolean {
+  const best = fits[at] as Fit;
+  return fits.some(({misfit, deviation}, index) => misfit < RIVAL * best.misfit
+    && Math.max(deviation / best.deviation, best.deviation / deviation) > UNLIKE
+    && misfit <= Math.min(fits[index - 1]?.misfit ?? Infinity, fits[index + 1]?.misfit ?? Infinity));
+}
+
+/** Deviation at the foot of the parabola through the best fit and its neighbours, so that readings do not come in steps. */
+function between(before: Fit | undefined, best: Fit, after: Fit | undefined): number {
+  if (!before || !after || before.deviation === 0) return best.deviation;
+  const curve = before.misfit - 2 * best.misfit + after.misfit;
+  const shift = curve > 0 ? (before.misfit - after.misfit) / (2 * curve) : 0;
+  return best.deviation * (after.deviation / best.deviation) ** Math.max(-0.5, Math.min(0.5, shift));
 }
 
 interface Fit {

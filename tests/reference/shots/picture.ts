@@ -1,5 +1,6 @@
 import {existsSync, readFileSync} from 'node:fs';
 import sharp from 'sharp';
+import type {Sharp} from 'sharp';
 import type {Crop, Pixels} from '../../../src/core/tone/pixels.js';
 
 /** Ground truth of one rendered picture of the figure, as far as tests of its pixels ask for it. */
@@ -78,13 +79,13 @@ async function decode(name: string): Promise<Pixels> {
 }
 
 /** Pixels of anything sharp can make. */
-export async function pixelsOf(image: sharp.Sharp): Promise<Pixels> {
+export async function pixelsOf(image: Sharp): Promise<Pixels> {
   const {data, info} = await image.ensureAlpha().raw().toBuffer({resolveWithObject: true});
   return {data: new Uint8ClampedArray(data.buffer, data.byteOffset, data.length), width: info.width, height: info.height};
 }
 
 /** sharp's view of a picture in memory. */
-export function sharpOf({data, width, height}: Pixels): sharp.Sharp {
+export function sharpOf({data, width, height}: Pixels): Sharp {
   return sharp(data, {raw: {width, height, channels: 4}});
 }
 
