@@ -1,7 +1,7 @@
 import type {Polygon} from './polygon.js';
 import type {Point} from './space.js';
 import {requireFinite, requirePositive} from '../problem.js';
-import {along, dot, norm} from './space.js';
+import {along, cardAxes, dot, norm} from './space.js';
 
 /**
  * Light lost between two distances from a lamp that is small against both.
@@ -58,10 +58,10 @@ const DISC_SIDES = 48;
 
 /**
  * A polygon with the disc's own area, for a disc that something cuts. Its light is within 0.0001 of the disc's.
- * @param width - direction of one radius, one unit long
- * @param height - direction at right angles to it, one unit long
+ * @param normal - way it shines, one unit long
  */
-export function discPolygon(centre: Point, width: Point, height: Point, radius: number): Polygon {
+export function discPolygon(centre: Point, normal: Point, radius: number): Polygon {
+  const [width, height] = cardAxes(normal);
   const turn = 2 * Math.PI / DISC_SIDES;
   const reach = radius * Math.sqrt(turn / Math.sin(turn));
   return Array.from({length: DISC_SIDES}, (_, side) =>

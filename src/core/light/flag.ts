@@ -2,7 +2,7 @@ import type {Polygon} from './polygon.js';
 import type {Point} from './space.js';
 import {requireNotNegative, requirePositive} from '../problem.js';
 import {clip} from './polygon.js';
-import {along, cardAxes, cross, direction, dot, minus} from './space.js';
+import {cardCorners, cross, direction, dot, minus, scaled} from './space.js';
 
 /** A flat card that keeps light away: opaque, and black on both sides. Its width is level with the table. */
 export interface Flag {
@@ -29,9 +29,7 @@ interface Side {
 export function flagCorners(flag: Flag): readonly Point[] {
   requirePositive('flag-width', flag.width);
   requirePositive('flag-height', flag.height);
-  const [width, height] = cardAxes(direction('flag-facing', flag.facing));
-  return [[-0.5, -0.5], [0.5, -0.5], [0.5, 0.5], [-0.5, 0.5]].map(([right, up]) =>
-    along(along(flag.position, width, (right as number) * flag.width), height, (up as number) * flag.height));
+  return cardCorners(flag.position, direction('flag-facing', flag.facing), flag.width, flag.height);
 }
 
 /** Everything a card hides from `at`: four planes through its edges and its own plane. None when seen edge-on. */
@@ -43,8 +41,8 @@ function shadowSides(flag: Flag, at: Point): readonly Side[] {
   if (Math.abs(offset) < 1e-9 * flag.width * flag.height) return [];
   const away = Math.sign(offset);
   const sides = corners.map((corner, index) =>
-    ({normal: along([0, 0, 0], cross(corner, corners[(index + 1) % 4] as Point), away), offset: 0}));
-  return [...sides, {normal: along([0, 0, 0], facing, away), offset: away * offset}];
+    ({normal: scaled(cross(corner, corners[(index + 1) % 4] as Point), away), offset: 0}));
+  return [...sides, {normal: scaled(facing, away), offset: away * offset}];
 }
 
 /**
@@ -68,7 +66,7 @@ function cutOut(piece: Polygon, sides: readonly Side[]): readonly Polygon[] {
   const left: Polygon[] = [];
   let rest = piece;
   for (const {normal, offset} of sides) {
-    const outside = clip(rest, along([0, 0, 0], normal, -1), -offset);
+    const outside = clip(rest, scaled(normal, -1), -offset);
     if (outside.length > 0) left.push(outside);
     rest = clip(rest, normal, offset);
     if (rest.length === 0) return [piece];

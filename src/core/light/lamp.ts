@@ -5,7 +5,7 @@ import {Problem, requireFinite, requirePositive} from '../problem.js';
 import {discPolygon, discSkyShare, smallLamp} from './falloff.js';
 import {isHidden, seenPast} from './flag.js';
 import {area, skyShare} from './polygon.js';
-import {along, cardAxes, direction, dot, minus} from './space.js';
+import {cardCorners, direction, dot, minus} from './space.js';
 
 /** A lamp that shines evenly from a flat face to the front (or, a bulb, the same to all sides). */
 export interface Lamp {
@@ -38,11 +38,9 @@ export function lampCorners(lamp: Lamp): readonly Point[] {
 
 function faceOf(lamp: Lamp, centre: Point, normal: Point): Polygon {
   const width = sizeOf('lamp-width', lamp.width);
-  const [right, up] = cardAxes(normal);
-  if (lamp.kind === 'disc') return discPolygon(centre, right, up, width / 2);
-  const height = sizeOf('lamp-height', lamp.height);
-  return [[-0.5, -0.5], [0.5, -0.5], [0.5, 0.5], [-0.5, 0.5]].map(([x, y]) =>
-    along(along(centre, right, (x as number) * width), up, (y as number) * height));
+  return lamp.kind === 'disc'
+    ? discPolygon(centre, normal, width / 2)
+    : cardCorners(centre, normal, width, sizeOf('lamp-height', lamp.height));
 }
 
 function sizeOf(parameter: string, size: number | undefined): number {
@@ -63,7 +61,7 @@ function shines(lamp: Lamp): Point | null {
  * @param flags - cards that may stand between
  * @returns linear, 0 or above; 1 = a lamp of power 0 straight before the surface at one metre, small against that
  * @throws {Problem} naming `lamp-position`, `lamp-aim`, `lamp-width`, `lamp-height`, `lamp-power` or `facing`
- * Source: inverse square and cosine law; Lambert's polygon formula; view-factor catalogue (each cited where it is used).
+ * Source: inverse square and cosine law, Lambert's polygon formula, view-factor catalogue: cited where they are used.
  */
 export function illuminance(lamp: Lamp, at: Point, facing: Point, flags: readonly Flag[] = []): number {
   requireFinite('lamp-power', lamp.power);
@@ -71,7 +69,8 @@ export function illuminance(lamp: Lamp, at: Point, facing: Point, flags: readonl
   const way = direction('facing', facing);
   const normal = shines(lamp);
   const strength = PER_SQUARE_METRE * 2 ** lamp.power;
-  if (dot(centre, centre) === 0) throw new Problem('lamp-position', lamp.position, 'a place apart from what it lights');
+  // Catches a place that is no number, too.
+  if (!(dot(centre, centre) > 0)) throw new Problem('lamp-position', lamp.position, 'a place away from what it lights');
   if (normal && dot(normal, centre) >= 0) return 0;
   if (!normal || lamp.kind === 'small') {
     return isHidden(lamp.position, flags, at) ? 0 : strength * smallLamp(centre, normal, way);

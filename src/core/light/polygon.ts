@@ -1,5 +1,5 @@
 import type {Point} from './space.js';
-import {along, cross, dot, norm} from './space.js';
+import {along, cross, dot, minus, norm} from './space.js';
 
 /** Corners of a flat convex face in order, seen from the point that is asked about (that point is 0, 0, 0). */
 export type Polygon = readonly Point[];
@@ -19,13 +19,7 @@ export function clip(face: Polygon, normal: Point, offset: number): Polygon {
     const there = heights[next] as number;
     if (here >= 0) kept.push(corner);
     if (here * there < 0) {
-      const end = face[next] as Point;
-      const share = here / (here - there);
-      kept.push([
-        corner[0] + share * (end[0] - corner[0]),
-        corner[1] + share * (end[1] - corner[1]),
-        corner[2] + share * (end[2] - corner[2]),
-      ]);
+      kept.push(along(corner, minus(face[next] as Point, corner), here / (here - there)));
     }
   });
   return kept.length < 3 ? [] : kept;

@@ -15,8 +15,8 @@ const HALVINGS = 30;
  * @param gap - how far above (0 or more = reached) or below the wish, at a place
  * @param from - where the way starts
  * @param to - where it ends; may be less than `from`
- * @returns the place, to one part in 10¹⁰ of the way; `null` when nothing on it reaches. A stretch that reaches and is
- * shorter than a fortieth of the way can be missed.
+ * @returns the place, to one part in 10¹⁰ of the way; `null` when nothing on it reaches. A stretch that reaches and
+ * is shorter than a fortieth of the way can be missed.
  */
 export function firstReach(gap: (place: number) => number, from: number, to: number): number | null {
   if (gap(from) >= 0) return from;
@@ -61,7 +61,7 @@ export function backdropDistanceFor(
   const level = (distance: number): number =>
     brightestBelowGray({...set, backdrop: {...set.backdrop, distance}}, places);
   const found = firstReach((distance) => level(distance) - belowGray, set.backdrop.distance, room);
-  if (found === null) throw new Problem('backdrop-distance', room, 'more room behind the figure, a flag or a darker card');
+  if (found === null) throw new Problem('backdrop-distance', room, 'more room behind the figure, or a darker card');
   return found;
 }
 
@@ -89,7 +89,7 @@ export function lampDistanceFor(
     ? firstReach((distance) => wanted - light(distance), now, farthest)
     : firstReach((distance) => light(distance) - wanted, now, nearest);
   if (found === null || !(wanted > 0)) {
-    throw new Problem('lamp-distance', stops < 0 ? farthest : nearest, 'a distance at which this lamp gives that light');
+    throw new Problem('lamp-distance', stops < 0 ? farthest : nearest, 'a distance that gives that light');
   }
   return found;
 }

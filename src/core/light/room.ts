@@ -22,8 +22,8 @@ export const TABLE_ROOM: MoveRoom = {move: 600, backdrop: 3000, clearance: 100};
 
 /**
  * Whether a changed set can stand: nothing below the table or behind the backdrop, no card nearer to a lamp and no lamp
- * nearer to the figure than allowed, and, with the camera known, no card or lamp in the picture. What was wrong before the change
- * is not held against it.
+ * nearer to the figure than allowed, and, with the camera known, no card or lamp in the picture. What was wrong before
+ * the change is not held against it.
  * @param places - the part of the backdrop that the picture shows
  */
 export function isFree(before: TableSet, after: TableSet, places: readonly Place[], room: MoveRoom): boolean {
@@ -54,7 +54,8 @@ function toFigure(lamp: Lamp, {least, most}: FigureSpace): number {
 }
 
 /** Whether the camera sees the figure's front and rear and the backdrop between the places past all cards and lamps. */
-function viewIsClear({camera, figure: {least, most}, backdrop, flags, lamps}: TableSet, places: readonly Place[]): boolean {
+function viewIsClear(set: TableSet, places: readonly Place[]): boolean {
+  const {camera, figure: {least, most}, backdrop, flags, lamps} = set;
   if (!camera) return true;
   const cards = [...flags, ...lamps.map(cardOf).filter((card) => card !== null)];
   const across = places.map(([x]) => x);

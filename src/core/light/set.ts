@@ -62,11 +62,14 @@ export interface SplitLight {
   readonly total: number;
 }
 
-/** Pieces a side of the table top is cut into. Twice as many change the backdrop's light by under 0.02 stop. */
+/**
+ * Pieces a side of the table top is cut into. Found by comparing with 64 a side: within 0.03 stop from 30 mm above a
+ * table of up to two metres, and within 0.05 stop lower down.
+ */
 const PIECES = 8;
 
 /**
- * The table top as a lamp: one bounce, evenly to all sides, in 64 pieces, each as bright as its middle. Light that
+ * The table top as a lamp: one bounce, evenly to all sides, in pieces, each as bright as its middle. Light that
  * bounces twice, and light off the figure, the walls and the backdrop, is left out, and so is the figure's shadow.
  * @returns no pieces when the set has no table top
  * @throws {Problem} as {@link illuminance}

@@ -8,7 +8,7 @@ import {TABLE_ROOM, isFree} from './room.js';
 import {lampCorners} from './lamp.js';
 import {brightestBelowGray, firstReach, lightTrade} from './reach.js';
 import {figureShares} from './set.js';
-import {along, cardAxes, direction, dot, minus} from './space.js';
+import {along, cardAxes, direction, dot, minus, scaled} from './space.js';
 
 /** One thing moved, and what that does. */
 export interface SetMove {
@@ -72,7 +72,7 @@ export function suggestMoves(
     (position) => ({...set, flags: set.flags.with(index, {...flag, position})})));
   set.lamps.forEach((lamp, index) => {
     const way = direction('lamp-aim', minus(lamp.kind === 'bulb' ? set.figure.card : lamp.aim, lamp.position));
-    search('lamp', index, lamp.position, [...WAYS, way, along([0, 0, 0], way, -1)], room.move,
+    search('lamp', index, lamp.position, [...WAYS, way, scaled(way, -1)], room.move,
       (position) => ({...set, lamps: set.lamps.with(index, {...lamp, position})}));
   });
   const {distance} = set.backdrop;
@@ -115,7 +115,7 @@ export function suggestFlag(
   const source = set.lamps[lamp];
   if (!source) throw new Problem('lamp', lamp, 'one of the lamps of the set');
   const points = places.map(([x, z]): Point => [x, set.backdrop.distance, z]);
-  const middle = along(ORIGIN, points.reduce((sum, point) => along(sum, point, 1), ORIGIN), 1 / points.length);
+  const middle = scaled(points.reduce((sum, point) => along(sum, point, 1)), 1 / points.length);
   const way = minus(middle, source.position);
   const cards = [way, FACING_CAMERA, FACING_UP].flatMap((facing) =>
     TRIES.map((share) => cardAcross(lampCorners(source), points, facing, along(source.position, way, share))));
@@ -128,7 +128,6 @@ export function suggestFlag(
     .sort((a, b) => a.size - b.size)[0]?.move ?? null;
 }
 
-const ORIGIN: Point = [0, 0, 0];
 const FACING_CAMERA: Point = [0, -1, 0];
 const FACING_UP: Point = [0, 0, 1];
 

@@ -26,10 +26,12 @@ describe('the rendered backdrop series, from geometry alone', () => {
   });
 
   test('spill: what the flag takes from the lamp it shades, and that it takes nothing from the others', () => {
-    const [open, flagged] = ['spill', 'spill-flag'].map((name) => {
+    const look = (name: string) => {
       const shot = rendered(name);
       return {direct: backdropLevels(shot.set, [shot.probe])[0]?.direct ?? [], measured: shot.measuredByLamp};
-    }) as [{direct: readonly number[]; measured: Record<string, number>}, typeof open];
+    };
+    const open = look('spill');
+    const flagged = look('spill-flag');
     const taken = (open.direct[2] as number) - (flagged.direct[2] as number);
     const measured = (open.measured['spill'] as number) - (flagged.measured['spill'] as number);
     expect(Math.abs(Math.log2(taken / measured))).toBeLessThanOrEqual(RENDERED_STOPS);
@@ -101,12 +103,14 @@ describe('unexplainedLight', () => {
     if (!level) throw new Error('no level');
     const found = unexplainedLight(level, picture.measured);
     expect(found.stops).toBeGreaterThan(1);
-    expect(Math.abs(Math.log2(found.linear / (picture.measuredByLamp['spill'] as number)))).toBeLessThan(RENDERED_STOPS);
+    const left = picture.measuredByLamp['spill'] as number;
+    expect(Math.abs(Math.log2(found.linear / left))).toBeLessThan(RENDERED_STOPS);
     expect(found.byLamp[1]).toBeGreaterThan(3);
   });
   it('does not blame a lamp that gives the backdrop nothing', () => {
     const {set, probe} = rendered('spill');
-    const away = {...set, lamps: set.lamps.map((lamp, index) => index === 2 ? {...lamp, aim: [70, 170, 900] as const} : lamp)};
+    const up = [70, 170, 900] as const;
+    const away = {...set, lamps: set.lamps.map((lamp, index) => index === 2 ? {...lamp, aim: up} : lamp)};
     const level = backdropLevels(away, [probe])[0];
     if (!level) throw new Error('no level');
     expect(unexplainedLight(level, 0.1).byLamp[2]).toBeNull();
@@ -126,6 +130,7 @@ describe('edges', () => {
       .toThrow(new Problem('lamps', 0, 'at least one lamp that lights the figure'));
   });
   it.each([0, 1.5, NaN])('refuses a reflectance of %s by name', (bad) => {
-    expect(() => backdropLevels({...set, backdrop: {distance: 300, reflectance: bad}}, [probe])).toThrow(/^reflectance/);
+    const wrong = {...set, backdrop: {distance: 300, reflectance: bad}};
+    expect(() => backdropLevels(wrong, [probe])).toThrow(/^reflectance/);
   });
 });

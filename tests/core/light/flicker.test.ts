@@ -29,7 +29,9 @@ test('the swing is what summing a pulsing lamp over exposures begun at any momen
   // Invented lamp that goes out between pulses; the sum is a second route to the formula.
   const exposure = (start: number, shutter: number): number => {
     let sum = 0;
-    for (let step = 0; step < 400; step++) sum += 1 + Math.sin(2 * Math.PI * 100 * (start + (step + 0.5) / 400 * shutter));
+    for (let step = 0; step < 400; step++) {
+      sum += 1 + Math.sin(2 * Math.PI * 100 * (start + (step + 0.5) / 400 * shutter));
+    }
     return sum / 400;
   };
   for (const shutter of [1 / 250, 1 / 60, 0.037]) {
@@ -42,7 +44,8 @@ describe('checkFlicker', () => {
   it.each([[50, 1 / 100], [50, 1 / 50], [50, 1 / 25], [60, 1 / 120], [60, 1 / 60], [60, 1 / 30]] as const)(
     'calls times that makers list for %s Hz even: %s s, on the click behind the label too', (mains, time) => {
       expect(checkFlicker(mains, time, CLICKS).even).toBe(true);
-      const click = CLICKS.reduce((best, at) => Math.abs(Math.log2(at / time)) < Math.abs(Math.log2(best / time)) ? at : best);
+      const off = (at: number): number => Math.abs(Math.log2(at / time));
+      const click = CLICKS.reduce((best, at) => off(at) < off(best) ? at : best);
       expect(checkFlicker(mains, click, CLICKS).even).toBe(true);
     });
   it.each([[50, 1 / 250], [50, 1 / 64], [60, 1 / 100], [60, 1 / 500]] as const)(

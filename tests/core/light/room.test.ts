@@ -23,8 +23,9 @@ describe('isFree', () => {
   it('lets none into the picture, before the figure or before the backdrop between the places', () => {
     expect(free(withCard([0, -150, 60]))).toBe(false);
     expect(free(withCard([0, 200, 90]))).toBe(false);
-    const {camera: _, ...unseen} = set;
-    expect(isFree(unseen, {...unseen, flags: [card([0, 200, 90])]}, PLACES, TABLE_ROOM)).toBe(true);
+    const {lamps, flags, figure, backdrop} = set;
+    const unseen = {lamps, flags, figure, backdrop};
+    expect(free({...unseen, flags: [card([0, 200, 90])]}, unseen)).toBe(true);
   });
   it('lets none nearer to a lamp than its clearance', () => {
     expect(free(withCard([-230, -200, 220]))).toBe(false);

@@ -1,4 +1,4 @@
-import {describe, expect, it, test} from 'vitest';
+import {describe, expect, it} from 'vitest';
 import type {TableSet} from '../../../src/core/light/set.js';
 import {figureShares, lightAt, tableGlow} from '../../../src/core/light/set.js';
 import {castRays} from './rays.js';

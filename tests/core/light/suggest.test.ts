@@ -5,6 +5,8 @@ import type {TableSet} from '../../../src/core/light/set.js';
 import {flagClearance} from '../../../src/core/light/clearance.js';
 import {brightestBelowGray} from '../../../src/core/light/reach.js';
 import {TABLE_ROOM} from '../../../src/core/light/room.js';
+import type {Point} from '../../../src/core/light/space.js';
+import {along, minus} from '../../../src/core/light/space.js';
 import {suggestFlag, suggestMoves} from '../../../src/core/light/suggest.js';
 import {castRays} from './rays.js';
 import {rendered} from './rendered.js';
@@ -47,8 +49,8 @@ describe('suggestFlag, in the rendered set that an overhead lamp spoils', () => 
     for (const lamp of spoiled.lamps) expect(flagClearance(card, lamp)).toBeGreaterThanOrEqual(TABLE_ROOM.clearance);
   });
   it('finds none where the figure needs the same light: the key from the front', () => {
-    const only = {...spoiled, lamps: [{...spoiled.lamps[0] as TableSet['lamps'][number], position: [0, -600, 60] as const}]};
-    expect(suggestFlag(only, 0, PLACES)).toBeNull();
+    const key = spoiled.lamps[0] as TableSet['lamps'][number];
+    expect(suggestFlag({...spoiled, lamps: [{...key, position: [0, -600, 60]}]}, 0, PLACES)).toBeNull();
   });
   it('names a lamp that is not there', () => {
     expect(() => suggestFlag(spoiled, 7, PLACES)).toThrow(/^lamp:/);
@@ -69,13 +71,16 @@ describe('suggestMoves', () => {
     }
   });
   it('moves no farther than it must: half of each way does not reach', () => {
+    const shift = <T extends {readonly position: Point}>(things: readonly T[], index: number, position: Point): T[] =>
+      things.map((thing, at) => at === index ? {...thing, position} : thing);
     for (const {thing, index, from, to} of moves) {
-      const halfway = [0, 1, 2].map((axis) => ((from[axis] as number) + (to[axis] as number)) / 2) as [number, number, number];
-      const half: TableSet = thing === 'backdrop'
-        ? {...flagged, backdrop: {...flagged.backdrop, distance: halfway[1]}}
-        : thing === 'flag'
-          ? {...flagged, flags: flagged.flags.map((flag, at) => at === index ? {...flag, position: halfway} : flag)}
-          : {...flagged, lamps: flagged.lamps.map((lamp, at) => at === index ? {...lamp, position: halfway} : lamp)};
+      const halfway = along(from, minus(to, from), 0.5);
+      const half: TableSet = {
+        ...flagged,
+        flags: thing === 'flag' ? shift(flagged.flags, index, halfway) : flagged.flags,
+        lamps: thing === 'lamp' ? shift(flagged.lamps, index, halfway) : flagged.lamps,
+        backdrop: thing === 'backdrop' ? {...flagged.backdrop, distance: halfway[1]} : flagged.backdrop,
+      };
       expect([thing, brightestBelowGray(half, PLACES) < wish]).toEqual([thing, true]);
     }
   });
