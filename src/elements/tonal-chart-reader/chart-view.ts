@@ -4,7 +4,7 @@ import type {ChannelEdges, Edges} from '../../core/tone/clipping.js';
 import {CHANNELS, COLOUR_CHANNELS, type Channel, type Tally} from '../../core/tone/tally.js';
 import {GRAY_LIGHT} from '../../core/tone/level.js';
 import {codeFromLinear} from '../../core/tone/light.js';
-import {densities, layOut, outline, clearPlaces, placeOf, placeOfCode, rootHeight, scaleMarks, type Layout} from './draw.js';
+import {DEEPEST, clearPlaces, densities, layOut, outline, placeOfCode, rootHeight, round, scaleMarks, type Layout} from './draw.js';
 import {CHANNEL_LETTERS, CHANNEL_NAMES, WORDS, chartSentence, room, scaleNote, share, stops, writeFigure} from './words.js';
 
 /** Which chart is drawn. */
@@ -20,6 +20,8 @@ export interface ChartView {
   readonly width: number;
 }
 
+/** Room a letter takes, px. */
+const LETTER_ROOM = 12;
 /** Share of the pixels that fills a well. */
 const WELL_MOST = 0.25;
 /** Less room than this is too narrow to draw a measure of, px. */
@@ -79,10 +81,14 @@ function scale(layout: Layout): SVGTemplateResult {
     <text class="middle small faint" x=${gray} y=${FIGURE_LINE}>${WORDS.gray}</text>`;
 }
 
-/** A letter on each curve, where it stands clearest of the others. */
+/** A letter on each curve, where it stands clearest of the others; curves that are one get theirs side by side. */
 function letters(layout: Layout, curves: readonly Curve[], most: number): SVGTemplateResult[] {
-  return clearPlaces(layout, curves.map(({density}) => density), most).map(({x, y}, at) =>
-    svg`<text class="middle strong" x=${x} y=${y - 4}>${CHANNEL_LETTERS[(curves[at] as Curve).channel]}</text>`);
+  const places = clearPlaces(layout, curves.map(({density}) => density), most);
+  return curves.map(({channel}, at) => {
+    const {x, y} = places[at] as {x: number; y: number};
+    const beside = places.slice(0, at).filter((other) => Math.abs(other.x - x) < LETTER_ROOM && Math.abs(other.y - y) < LETTER_ROOM).length;
+    return svg`<text class="middle strong" x=${round(x + beside * LETTER_ROOM)} y=${round(y - 4)}>${CHANNEL_LETTERS[channel]}</text>`;
+  });
 }
 
 /** Where the chart will stand once the advice is followed: on a scale of light an exposure only shifts it. */
@@ -90,7 +96,7 @@ function moved(layout: Layout, curves: readonly Curve[], most: number, {thirds, 
   const curve = curves.find((one) => one.channel === channel) ?? curves[0];
   if (thirds === 0 || !curve) return nothing;
   const {left, right, base, top} = layout;
-  const by = placeOf(layout, -1) - placeOf(layout, -1 - thirds / 3);
+  const by = round((right - left) / -DEEPEST * thirds / 3);
   return svg`<clipPath id="plot"><rect x=${left} y=${top - 2} width=${right - left} height=${base - top + 2}></rect></clipPath>
     <g clip-path="url(#plot)"><path class="moved" transform="translate(${by} 0)" d=${outline(layout, curve.density, most, false)}></path></g>`;
 }
@@ -106,8 +112,8 @@ function well({width, base, top, well: wide}: Layout, edges: readonly ChannelEdg
     ${edges.map((edge, place) => {
       const height = rootHeight(edge[at] / WELL_MOST, base - top);
       return height === 0 ? nothing
-        : svg`<rect class="gone" x=${start + place * each + 0.5} y=${base - height} width=${each - 1} height=${height}></rect>
-          ${edges.length > 1 ? svg`<text class="middle small" x=${start + (place + 0.5) * each} y=${base - height - 3}>${CHANNEL_LETTERS[edge.channel]}</text>` : nothing}`;
+        : svg`<rect class="gone" x=${round(start + place * each + 0.5)} y=${round(base - height)} width=${round(each - 1)} height=${round(height)}></rect>
+          ${edges.length > 1 ? svg`<text class="middle small" x=${round(start + (place + 0.5) * each)} y=${round(base - height - 3)}>${CHANNEL_LETTERS[edge.channel]}</text>` : nothing}`;
     })}
     <text class=${`${at === 'atBlack' ? '' : 'end '}small ${lost ? 'strong' : ''}`} x=${at === 'atBlack' ? 0 : width} y=${FIGURE_LINE}>${share(most, true)}</text>`;
 }
@@ -121,11 +127,10 @@ function measures(layout: Layout, edges: readonly ChannelEdges[]): SVGTemplateRe
     ${measure(placeOfCode(layout, 1), placeOfCode(layout, Math.max(1, low.darkest)), layout, low.roomBelow)}`;
 }
 
-function measure(from: number, to: number, {top, right, left}: Layout, amount: number): SVGTemplateResult | typeof nothing {
-  if (to - from < MEASURE_ROOM) return nothing;
+function measure(from: number, to: number, {right, left}: Layout, amount: number): SVGTemplateResult | typeof nothing {
+  if (to - from < MEASURE_ROOM || !Number.isFinite(amount)) return nothing;
   const middle = Math.min(right - 24, Math.max(left + 24, (from + to) / 2));
-  return svg`<path class="hair" d="M${from} ${MEASURE_LINE - 4}V${top + 6}M${to} ${MEASURE_LINE - 4}v8"></path>
-    <path class="ruled" d="M${from} ${MEASURE_LINE}H${to}"></path>
+  return svg`<path class="ruled" d="M${from} ${MEASURE_LINE - 4}v8M${to} ${MEASURE_LINE - 4}v8M${from} ${MEASURE_LINE}H${to}"></path>
     <text class="middle small" x=${middle} y=${MEASURE_LINE - 4}>${stops(amount)}</text>`;
 }
 

@@ -23,6 +23,9 @@ import {WORDS, cropSentence, cropText, reasonFor, refused, sidePixels, sideText,
 /** Stops by which the bench may miss an advice and still be taken to follow it: half a third-stop click. */
 const FOLLOWED = 1 / 6;
 
+/** Whose photo it is: a reader's act is told to the page, a script's is not, and the page's own only fills in. */
+type OpenedBy = 'reader' | 'script' | 'page';
+
 const SIDES: readonly CropSide[] = ['left', 'top', 'width', 'height'];
 
 /**
@@ -89,7 +92,10 @@ export class TonalChartReader extends ShotElement {
 
   /** Address of a photo of the page's own. @attr src */
   declare src: string | null;
-  /** The photo's file, to open one by script; whatever a reader opens is here too. */
+  /**
+   * The photo's file. Set by script it is opened and its settings go to the bench without an event; what a reader opens
+   * is here too. `null` takes the photo away.
+   */
   declare file: Blob | null;
   /** Which chart is drawn. @attr shown */
   declare shown: Shown;
@@ -157,7 +163,7 @@ export class TonalChartReader extends ShotElement {
   /** Values that came from a photo, which the next photo of the page may replace. */
   #fromPhoto: Partial<Shot> = {};
   #drag: Drag | undefined;
-  /** What the chart's width is measured of. */
+  /** What the chart's width is measured of: without height, so that a taller chart measures nothing anew. */
   #room: Element | null = null;
   readonly #counter = new Counter((photo, tally) => {
     if (photo !== this.#photo) return;
@@ -212,7 +218,7 @@ export class TonalChartReader extends ShotElement {
   }
 
   #reopen(): void {
-    if (this.file) void this.#openFile(this.file, false);
+    if (this.file) void this.#openFile(this.file, 'page');
     else if (this.src) void this.#load(this.src);
   }
 
@@ -223,10 +229,10 @@ export class TonalChartReader extends ShotElement {
    * @returns whether it opened; when not, what was on screen stays and the reason is shown
    */
   open(file: Blob): Promise<boolean> {
-    return this.#openFile(file, true);
+    return this.#openFile(file, 'reader');
   }
 
-  async #openFile(file: Blob, reader: boolean): Promise<boolean> {
+  async #openFile(file: Blob, by: OpenedBy): Promise<boolean> {
     const turn = ++this.#turn;
     this.opening = true;
     const opened = await openPhoto(file);
@@ -244,22 +250,20 @@ export class TonalChartReader extends ShotElement {
     const before = this.thing<Photo>('photo');
     this.putThing('photo', opened);
     before?.close();
-    this.#describe(opened, reader);
+    this.#describe(opened, by);
     return true;
   }
 
   /** Tells the bench what the photo knows. A photo of the page's own fills in only what nobody has stated. */
-  #describe(photo: Photo, reader: boolean): void {
+  #describe(photo: Photo, by: OpenedBy): void {
     const told = shotFrom(photo, this.shot);
-    if (reader) this.act(told);
-    else {
-      const {values} = this.state;
-      const free = Object.entries(told).filter(([key]) => {
-        const stated = values[key as ShotKey];
-        return stated === undefined || stated === this.#fromPhoto[key as ShotKey];
-      });
-      Object.assign(this, Object.fromEntries(free));
-    }
+    const {values} = this.state;
+    const free = Object.entries(told).filter(([key]) => {
+      const stated = values[key as ShotKey];
+      return by === 'script' || stated === undefined || stated === this.#fromPhoto[key as ShotKey];
+    });
+    if (by === 'reader') this.act(told);
+    else Object.assign(this, Object.fromEntries(free));
     this.#fromPhoto = told;
   }
 
@@ -271,7 +275,7 @@ export class TonalChartReader extends ShotElement {
       const answer = await fetch(new URL(src, this.baseURI));
       if (answer.ok) {
         const file = await answer.blob();
-        if (turn === this.#turn) await this.#openFile(new File([file], nameIn(src), {type: file.type}), false);
+        if (turn === this.#turn) await this.#openFile(new File([file], nameIn(src), {type: file.type}), 'page');
         return;
       }
       why = String(answer.status);
@@ -315,7 +319,7 @@ export class TonalChartReader extends ShotElement {
     super.willUpdate(changed);
     if (changed.has('src') && this.src) void this.#load(this.src);
     if (changed.has('file') && this.file !== this.#openedFile) {
-      if (this.file) void this.#openFile(this.file, false);
+      if (this.file) void this.#openFile(this.file, 'script');
       else this.#letGo();
     }
     const photo = this.thing<Photo>('photo');
@@ -410,7 +414,7 @@ export class TonalChartReader extends ShotElement {
     return html`${this.src ? html`<slot></slot>` : nothing}
       <div class="blank"><p>${this.opening ? WORDS.opening : WORDS.invite}</p>
         <div class="tools">${this.renderPick(WORDS.open)}<p class="note">${WORDS.stays}</p></div>
-        <div class="chart-room">${emptyScale(this.chartWidth)}</div></div>`;
+        <div><div class="gauge"></div>${emptyScale(this.chartWidth)}</div></div>`;
   }
 
   private renderPick(label: string): TemplateResult {
@@ -438,7 +442,7 @@ export class TonalChartReader extends ShotElement {
     const change = this.#change;
     const tally = this.#inside?.pixels ? this.#inside : undefined;
     return html`${chartChoice(this.shown, (shown) => { this.shown = shown; })}
-      <div class="chart-room">${change && tally ? chartDrawing({
+      <div><div class="gauge"></div>${change && tally ? chartDrawing({
         tally, edges: change.inside, advice: change.adviceInside, shown: this.shown, width: this.chartWidth,
       }) : nothing}</div>
       ${change ? edgesTable(change.inside) : nothing}
@@ -499,7 +503,7 @@ export class TonalChartReader extends ShotElement {
 
   protected override updated(): void {
     super.updated();
-    const room = this.renderRoot.querySelector('.chart-room');
+    const room = this.renderRoot.querySelector('.gauge');
     if (room !== this.#room) {
       this.#width?.disconnect();
       if (room) this.#width?.observe(room);

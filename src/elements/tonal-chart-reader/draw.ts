@@ -38,7 +38,7 @@ export function layOut(width: number): Layout {
 
 /** Place of so many stops below white. */
 export function placeOf({left, right}: Layout, stops: number): number {
-  return left + (right - left) * (1 - Math.max(DEEPEST, Math.min(0, stops)) / DEEPEST);
+  return round(left + (right - left) * (1 - Math.max(DEEPEST, Math.min(0, stops)) / DEEPEST));
 }
 
 /** Place of a code value; 0 stands where the scale begins. */
@@ -137,6 +137,7 @@ export function scaleMarks(layout: Layout): readonly ScaleMark[] {
   });
 }
 
-function round(value: number): number {
+/** To a tenth of a pixel, which is as fine as a screen draws. */
+export function round(value: number): number {
   return Math.round(value * 10) / 10;
 }

@@ -12,6 +12,7 @@ export const styles = css`
   /* Nothing open yet: a ruled blank to drop a print on. */
   .blank { display: grid; gap: 0.9em; padding: 1.2em; border: 1px dashed var(--line); }
   .blank .tools { gap: 0.6em 1em; }
+  .blank svg { overflow: hidden; }
   .blank p { margin: 0; max-inline-size: 38em; text-wrap: pretty; }
   :host([dropping]) .blank { border-color: var(--accent); background: var(--wash); }
 
@@ -69,6 +70,7 @@ export const styles = css`
   .strong { font-weight: 700; }
   .end { text-anchor: end; } .middle { text-anchor: middle; }
 
+  .of-advice .fields { grid-template-columns: repeat(4, minmax(0, 1fr)); align-items: start; }
   table { inline-size: 100%; border-collapse: collapse; font-size: 0.88em; line-height: 1.3; }
   caption { text-align: start; color: var(--quiet); font-size: 0.95em; padding-block-end: 0.2em; }
   th, td { text-align: end; padding: 0.3em 0 0.3em 0.4em; border-block-end: 1px solid var(--hairline); font-weight: 400; vertical-align: baseline; }
@@ -80,6 +82,9 @@ export const styles = css`
   .sample { display: inline-block; inline-size: 22px; block-size: 8px; vertical-align: middle; margin-inline: 0.3em; }
   @container (max-width: 25em) {
     .name { display: none; }
+    .choices { gap: 0; justify-content: space-between; }
+    .choices label { padding-inline: 0.3em; justify-content: center; }
+    .of-advice .fields { grid-template-columns: repeat(2, minmax(0, 1fr)); }
     table { font-size: 0.82em; }
     th, td { padding-inline-start: 0.25em; }
     .sample { inline-size: 16px; margin-inline: 0.15em; }

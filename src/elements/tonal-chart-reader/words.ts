@@ -42,7 +42,8 @@ export function stops(amount: number): string {
 
 /** Room to an edge, as a table has it. */
 export function room(amount: number): string {
-  return amount === 0 ? 'none' : stops(amount);
+  // Black all over has no light that an exposure could multiply.
+  return amount === 0 ? 'none' : Number.isFinite(amount) ? stops(amount) : 'no light';
 }
 
 /** Whole thirds, without a sign: `2/3 stop`, `1 1/3 stops`. */
@@ -52,8 +53,6 @@ export function thirds(count: number): string {
 }
 
 const moreOrLess = (count: number): string => `${thirds(count)} ${count > 0 ? 'more' : 'less'}`;
-
-const list = (names: readonly string[]): string => names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
 
 const lower = (channel: Channel): string => CHANNEL_NAMES[channel].toLowerCase();
 
@@ -111,12 +110,18 @@ function roomLeft(channel: Channel, roomAfter: number): string {
 /** Colours that are lost although brightness is not. */
 function hidden({hiddenAtWhite, hiddenAtBlack}: Edges): string {
   if (hiddenAtWhite.length > 0) {
-    return `${list(hiddenAtWhite.map((channel) => CHANNEL_NAMES[channel]))} ${hiddenAtWhite.length > 1 ? 'clip' : 'clips'} at white though brightness does not: a chart of brightness alone would hide it.`;
+    return `${colours(hiddenAtWhite)} ${hiddenAtWhite.length > 1 ? 'clip' : 'clips'} at white though brightness does not: a chart of brightness alone would hide it.`;
   }
   if (hiddenAtBlack.length > 0) {
-    return `${list(hiddenAtBlack.map((channel) => CHANNEL_NAMES[channel]))} ${hiddenAtBlack.length > 1 ? 'reach' : 'reaches'} 0 though brightness does not, as strong colours do; more light would not bring it back.`;
+    return `${colours(hiddenAtBlack)} ${hiddenAtBlack.length > 1 ? 'reach' : 'reaches'} 0 though brightness does not, as strong colours do; more light would not bring it back.`;
   }
   return '';
+}
+
+/** `Red, green and blue`. */
+function colours([first, ...rest]: readonly Channel[]): string {
+  const names = [...(first ? [CHANNEL_NAMES[first]] : []), ...rest.map(lower)];
+  return names.length < 2 ? names.join('') : `${names.slice(0, -1).join(', ')} and ${names.at(-1)}`;
 }
 
 /** What the crop did to the reading. */
@@ -199,7 +204,7 @@ export const WORDS = {
 /** The chart in a sentence, for those who do not see it. */
 export function chartSentence(edges: readonly ChannelEdges[]): string {
   return edges.map(({channel, atBlack, atWhite, roomAbove, roomBelow}) =>
-    `${CHANNEL_NAMES[channel]}: ${share(atBlack)} at black, ${share(atWhite)} at white, room ${stops(roomBelow)} below and ${stops(roomAbove)} above`).join('. ');
+    `${CHANNEL_NAMES[channel]}: ${share(atBlack)} at black, ${share(atWhite)} at white, room below ${room(roomBelow)}, above ${room(roomAbove)}`).join('. ');
 }
 
 /** Where the frame is, as a slider says it. */

@@ -1,0 +1,357 @@
+import {expect, fixture, html, waitUntil} from '@open-wc/testing';
+import {sendKeys, sendMouse} from '@web/test-runner-commands';
+import '../../src/elements/tonal-chart-reader/define.js';
+import type {TonalChartReader} from '../../src/elements/tonal-chart-reader/class.js';
+import {benchNamed} from '../../src/elements/shared/bench.js';
+import type {ShotChangeEvent, ShotProblemEvent} from '../../src/elements/shared/events.js';
+import type {Photo} from '../../src/photo/open.js';
+import {drawn, fill, shot} from '../photo/pictures.js';
+
+const words = (el: Element) => el.shadowRoot?.textContent?.replace(/\s+/g, ' ') ?? '';
+const verdict = (el: Element) => el.shadowRoot?.querySelector('.verdict')?.textContent?.replace(/\s+/g, ' ') ?? '';
+const frame = (el: Element) => el.shadowRoot?.querySelector<SVGGElement>('.keep') as SVGGElement;
+const cell = (el: Element, row: number, column: number) =>
+  el.shadowRoot?.querySelectorAll('tbody tr')[row]?.querySelectorAll('td')[column]?.textContent?.replace(/\s+/g, ' ') ?? '';
+
+/** Invented: 100 × 100 pixels of dark gray, the rightmost tenth white, a red block at the top left. */
+const invented = () => drawn(100, 100, (pen) => {
+  fill(pen, [40, 40, 40], 0, 0, 100, 100);
+  fill(pen, [255, 255, 255], 90, 0, 10, 100);
+  fill(pen, [255, 20, 10], 0, 0, 20, 10);
+}, {name: 'invented.png'});
+
+async function settled(el: TonalChartReader, what: () => boolean): Promise<void> {
+  await waitUntil(what, 'the reading', {timeout: 8000, interval: 20});
+  await el.updateComplete;
+}
+
+async function withFile(file: File, more = html`<tonal-chart-reader></tonal-chart-reader>`): Promise<TonalChartReader> {
+  const el = await fixture<TonalChartReader>(more);
+  expect(await el.open(file)).to.equal(true);
+  await settled(el, () => verdict(el) !== '');
+  return el;
+}
+
+async function typeInto(el: TonalChartReader, id: string, text: string): Promise<void> {
+  const input = el.shadowRoot?.getElementById(id) as HTMLInputElement;
+  (input.closest('details') as HTMLDetailsElement).open = true;
+  input.focus();
+  input.select();
+  await sendKeys({type: text});
+  await sendKeys({press: 'Tab'});
+  await el.updateComplete;
+}
+
+async function shifted(key: string): Promise<void> {
+  await sendKeys({down: 'Shift'});
+  await sendKeys({press: key});
+  await sendKeys({up: 'Shift'});
+}
+
+function dropOn(el: Element, file: File): void {
+  const dataTransfer = new DataTransfer();
+  dataTransfer.items.add(file);
+  el.dispatchEvent(new DragEvent('dragover', {dataTransfer, bubbles: true, cancelable: true}));
+  el.dispatchEvent(new DragEvent('drop', {dataTransfer, bubbles: true, cancelable: true}));
+}
+
+describe('tonal-chart-reader', () => {
+  it('passes the accessibility audit: empty, with a photo, with a problem', async () => {
+    const empty = await fixture<TonalChartReader>(html`<tonal-chart-reader></tonal-chart-reader>`);
+    await expect(empty).to.be.accessible();
+    const el = await withFile(await invented());
+    await expect(el).to.be.accessible();
+    el.setAttribute('crop', 'the middle');
+    await typeInto(el, 'crop-left', 'half');
+    await expect(el).to.be.accessible();
+  });
+
+  it('invites a photo and says that it stays on the device', async () => {
+    const el = await fixture<TonalChartReader>(html`<tonal-chart-reader></tonal-chart-reader>`);
+    expect(words(el)).to.contain('Drop a photo here').and.contain('goes nowhere');
+  });
+
+  it('reads the edges of a picture made for it', async () => {
+    const el = await withFile(await invented());
+    // 1000 white pixels and 200 red ones of 10 000
+    expect(cell(el, 0, 2)).to.contain('12 %').and.contain('cut off');
+    expect(cell(el, 1, 2)).to.contain('10 %');
+    expect(cell(el, 0, 3)).to.equal('none');
+    expect(verdict(el)).to.match(/^Red is cut off at white in 12 % of the crop: expose .* less\.$/);
+  });
+
+  it('names a colour that clips though brightness does not', async () => {
+    const el = await withFile(await invented(), html`<tonal-chart-reader crop="0% 0% 80% 80%"></tonal-chart-reader>`);
+    // 200 red pixels of 6400; a red of (255, 20, 10) is far from white in brightness
+    expect(cell(el, 0, 2)).to.contain('3.1 %');
+    expect(cell(el, 3, 2)).to.equal('0 %');
+    expect(words(el)).to.contain('Red clips at white though brightness does not');
+  });
+
+  it('keeps what lies outside the crop from speaking, and says what the crop changed', async () => {
+    const el = await withFile(await invented(), html`<tonal-chart-reader crop="30% 30% 50% 50%"></tonal-chart-reader>`);
+    expect(cell(el, 0, 2)).to.equal('0 %');
+    expect(words(el)).to.contain('The crop keeps 25 % of the picture and has 0 % with a colour at white, where the whole picture has 12 %.');
+    expect(words(el)).to.match(/Without it the advice would be: .* less\./);
+    // sRGB 40 is linear 0.0212 by IEC 61966-2-1, 5.6 stops below white
+    expect(cell(el, 3, 3)).to.equal('5.6 stops');
+  });
+
+  it('agrees with the rendered shot’s ground truth inside the crop', async () => {
+    const truth = await (await fetch(new URL('../reference/shots/shots.json', import.meta.url))).json() as {shots: {
+      file: string; crop_of_interest_px: [number, number, number, number];
+      measured: {frame: {clipped_fraction_any_channel: number}; inside_crop: {clipped_fraction_any_channel: number}};
+    }[]};
+    const known = truth.shots.find(({file}) => file === 'white-edge.jpg');
+    if (!known) throw new Error('no white-edge.jpg');
+    const [x, y, width, height] = known.crop_of_interest_px;
+    const el = await withFile(await shot('white-edge.jpg'));
+    el.crop = {left: x / 1500, top: y / 1000, width: width / 1500, height: height / 1000};
+    await settled(el, () => words(el).includes('900 × 809 px of 1500 × 1000') && words(el).includes('The crop keeps'));
+    const inside = Number(/has ([\d.]+) % with a colour at white/.exec(words(el))?.[1]);
+    const whole = Number(/whole picture has ([\d.]+) %/.exec(words(el))?.[1]);
+    // The ground truth was taken before the JPEG was written, whose rounding pulls single pixels off the edge again:
+    // within half a per cent of the picture, where the crop makes a difference of eight.
+    expect(inside).to.be.closeTo(100 * known.measured.inside_crop.clipped_fraction_any_channel, 0.5);
+    expect(whole).to.be.closeTo(100 * known.measured.frame.clipped_fraction_any_channel, 0.5);
+  });
+
+  it('puts the exposure of the file on the bench as a reader’s act, on exact clicks', async () => {
+    const el = await fixture<TonalChartReader>(html`<tonal-chart-reader bench="file" correction="+1"></tonal-chart-reader>`);
+    const changes: ShotChangeEvent[] = [];
+    el.addEventListener('shot-change', (event) => { changes.push(event); });
+    await el.open(await shot('aperture-f11.jpg'));
+    // f/11, 0.6 s, ISO 100, 60 mm on 36 mm: written into the file by the render (tests/reference/shots/shots.json)
+    expect(el.aperture).to.be.closeTo(2 ** 3.5, 1e-12);
+    expect(el.shutter).to.be.closeTo(2 ** (-2 / 3), 1e-12);
+    expect([el.iso, el.correction, el.frameWidth, el.focalLength]).to.deep.equal([100, 0, 1500, 60]);
+    expect(el.sensorWidth).to.be.closeTo(36, 0.4);
+    expect(benchNamed('file').state.values.meteredShutter).to.equal(el.shutter);
+    expect(changes).to.have.length(1);
+    expect(changes[0]?.changes.aperture).to.equal(el.aperture);
+    await settled(el, () => verdict(el) !== '');
+    expect(words(el)).to.contain('From the file: f/11, 0.6 s, ISO 100, 60 mm lens');
+  });
+
+  it('says when the file does not know how it was taken, and keeps the settings', async () => {
+    const el = await withFile(await invented(), html`<tonal-chart-reader aperture="f/16" shutter='1"3'></tonal-chart-reader>`);
+    expect(words(el)).to.contain('The file does not say how it was taken');
+    expect([el.aperture, el.meteredAperture]).to.deep.equal([16, 16]);
+  });
+
+  it('turns an advice into one setting, applies it once, and then says that the bench is set', async () => {
+    const el = await withFile(await shot('exposure-plus1.jpg'));
+    const button = el.shadowRoot?.querySelector<HTMLButtonElement>('.ways button') as HTMLButtonElement;
+    expect(el.shutter).to.be.closeTo(2 ** (1 / 3), 1e-12); // 1.3 s in the file
+    const thirds = /(\d+ )?(\d\/3)? ?stops? darker/.exec(button.textContent ?? '');
+    expect(thirds, button.textContent ?? '').not.to.equal(null);
+    button.focus();
+    await sendKeys({press: 'Enter'});
+    await el.updateComplete;
+    expect(el.correction).to.be.below(0);
+    expect(Math.log2(el.shutter) - 1 / 3).to.be.closeTo(el.correction, 1e-9);
+    expect(el.aperture).to.be.closeTo(2 ** 3.5, 1e-12);
+    expect(el.shadowRoot?.querySelector('.ways')).to.equal(null);
+    expect(words(el)).to.contain('The bench is set to what this photo asks for');
+  });
+
+  it('knows the intent: dark is right before a dark backdrop and not in an even picture', async () => {
+    const file = await drawn(60, 60, (pen) => {
+      fill(pen, [30, 30, 30], 0, 0, 60, 60);
+      fill(pen, [220, 220, 220], 0, 0, 20, 20);
+    });
+    const el = await withFile(file);
+    expect(verdict(el)).to.contain('Keep this exposure');
+    const select = el.shadowRoot?.getElementById('intent') as HTMLSelectElement;
+    select.focus();
+    await sendKeys({press: 'ArrowDown'});
+    await el.updateComplete;
+    expect(el.intent).to.equal('even');
+    expect(verdict(el)).not.to.contain('Keep this exposure');
+  });
+
+  describe('the crop frame', () => {
+    it('moves and sizes by keys, and keeps everything again with Home', async () => {
+      const el = await withFile(await invented(), html`<tonal-chart-reader crop="20% 20% 50% 50%"></tonal-chart-reader>`);
+      frame(el).focus();
+      await sendKeys({press: 'ArrowRight'});
+      await sendKeys({press: 'ArrowDown'});
+      expect(el.crop.left).to.be.closeTo(0.21, 1e-9);
+      expect(el.crop.top).to.be.closeTo(0.21, 1e-9);
+      await shifted('ArrowRight');
+      expect(el.crop.width).to.be.closeTo(0.51, 1e-9);
+      await el.updateComplete;
+      expect(frame(el).getAttribute('aria-valuetext')?.replace(/\s/g, ' ')).to.equal('51 % by 50 %, 21 % from the left, 21 % from the top');
+      await sendKeys({press: 'Home'});
+      expect(el.crop).to.deep.equal({left: 0, top: 0, width: 1, height: 1});
+    });
+
+    it('is dragged by its corner and by its middle, and the chart follows', async () => {
+      const el = await withFile(await invented(), html`<tonal-chart-reader crop="20% 20% 50% 50%"></tonal-chart-reader>`);
+      await dragShare(el, [0.7, 0.7], [0.98, 0.7]);
+      expect(el.crop.width).to.be.closeTo(0.78, 0.01);
+      await settled(el, () => cell(el, 1, 2).includes('10 %')); // 8 of 78 columns are white
+      await dragShare(el, [0.4, 0.5], [0.3, 0.5]);
+      expect(el.crop.left).to.be.closeTo(0.1, 0.01);
+      await settled(el, () => cell(el, 1, 2) === '0 %');
+    });
+
+    it('is drawn anew by a drag across the whole picture, but not by a mere press', async () => {
+      const el = await withFile(await invented());
+      await dragShare(el, [0.5, 0.5], [0.5, 0.505]);
+      expect(el.crop.width).to.equal(1);
+      await dragShare(el, [0.8, 0.8], [0.4, 0.3]);
+      expect(el.crop.left).to.be.closeTo(0.4, 0.01);
+      expect(el.crop.top).to.be.closeTo(0.3, 0.01);
+      expect(el.crop.height).to.be.closeTo(0.5, 0.01);
+    });
+
+    it('is typed in per cent or pixels, and keeps text that does not read', async () => {
+      const el = await withFile(await invented());
+      await typeInto(el, 'crop-left', '25 px');
+      expect(el.crop).to.deep.equal({left: 0.25, top: 0, width: 0.75, height: 1});
+      await typeInto(el, 'crop-height', '40');
+      expect(el.crop.height).to.equal(0.4);
+      await typeInto(el, 'crop-width', 'half of it');
+      expect(el.crop.width).to.equal(0.75);
+      expect((el.shadowRoot?.getElementById('crop-width') as HTMLInputElement).value).to.equal('half of it');
+      expect(words(el)).to.contain('“half of it” does not read as');
+    });
+  });
+
+  describe('a file that fails', () => {
+    const failing: readonly (readonly [string, File, string])[] = [
+      ['text', new File(['This is a shopping list, not a photo.'], 'list.jpg'), 'Choose a photo saved as JPEG'],
+      ['nothing', new File([], 'empty.jpg'), 'is empty'],
+    ];
+    for (const [name, file, says] of failing) {
+      it(`says what to do with ${name}, and what was on screen stays`, async () => {
+        const el = await withFile(await invented());
+        const before = verdict(el);
+        expect(await el.open(file)).to.equal(false);
+        await el.updateComplete;
+        expect(words(el)).to.contain(says).and.contain(file.name);
+        expect(verdict(el)).to.equal(before);
+      });
+    }
+
+    it('says so when the page’s own photo does not load, and shows the fallback', async () => {
+      const el = await fixture<TonalChartReader>(html`<tonal-chart-reader src="no-such.jpg">The red clips.</tonal-chart-reader>`);
+      await settled(el, () => words(el).includes('did not load'));
+      expect(words(el)).to.contain('404');
+      expect(el.shadowRoot?.querySelector('slot')?.assignedNodes().map((node) => node.textContent).join('')).to.contain('The red clips.');
+    });
+  });
+
+  it('takes a photo that is dropped, and one that is pasted', async () => {
+    const el = await fixture<TonalChartReader>(html`<tonal-chart-reader></tonal-chart-reader>`);
+    dropOn(el, await invented());
+    await settled(el, () => verdict(el) !== '');
+    const clipboardData = new DataTransfer();
+    clipboardData.items.add(await drawn(40, 30, (pen) => { fill(pen, [90, 90, 90], 0, 0, 40, 30); }, {name: 'pasted.png'}));
+    document.dispatchEvent(new ClipboardEvent('paste', {clipboardData, cancelable: true}));
+    await settled(el, () => words(el).includes('40 × 30 px, all of it'));
+  });
+
+  it('fills in from a photo of the page’s own only what nobody stated, without an event', async () => {
+    let events = 0;
+    const count = () => { events++; };
+    document.addEventListener('shot-change', count);
+    const src = new URL('../../demo/shots/aperture-f11.jpg', import.meta.url).href;
+    const el = await fixture<TonalChartReader>(html`<tonal-chart-reader src=${src} aperture="f/8"></tonal-chart-reader>`);
+    await settled(el, () => verdict(el) !== '');
+    document.removeEventListener('shot-change', count);
+    expect([el.aperture, el.focalLength, events]).to.deep.equal([8, 60, 0]);
+    expect(el.shutter).to.be.closeTo(2 ** (-2 / 3), 1e-12);
+  });
+
+  it('takes a file by property, even one set before it was defined', async () => {
+    const holder = await fixture<HTMLElement>(html`<div></div>`);
+    const tag = 'tonal-chart-reader-late';
+    const el = document.createElement(tag) as TonalChartReader;
+    holder.append(el);
+    el.file = await invented();
+    el.crop = {left: 0, top: 0, width: 0.8, height: 0.8};
+    const {TonalChartReader: Reader} = await import('../../src/elements/tonal-chart-reader/class.js');
+    customElements.define(tag, class extends Reader {});
+    await settled(el, () => verdict(el) !== '');
+    expect(cell(el, 0, 2)).to.contain('3.1 %');
+    el.remove();
+  });
+
+  it('keeps the last good crop and says what is wrong with another', async () => {
+    const el = await withFile(await invented(), html`<tonal-chart-reader crop="0% 0% 80% 80%"></tonal-chart-reader>`);
+    let problem: ShotProblemEvent | undefined;
+    el.addEventListener('shot-problem', (event) => { problem = event; });
+    el.setAttribute('crop', 'the middle');
+    await el.updateComplete;
+    expect(el.crop.width).to.equal(0.8);
+    expect(words(el)).to.contain('crop: “the middle” does not read as');
+    expect(problem?.problem.parameter).to.equal('crop');
+    el.setAttribute('crop', '10% 10% 20% 20%');
+    await el.updateComplete;
+    expect(el.crop.width).to.be.closeTo(0.2, 1e-12);
+    expect(words(el)).not.to.contain('the middle');
+  });
+
+  it('shares photo and crop by bench, and closes the photo that is replaced', async () => {
+    const pair = await fixture(html`<div>
+      <tonal-chart-reader bench="pair"></tonal-chart-reader><tonal-chart-reader bench="pair" shown="red"></tonal-chart-reader></div>`);
+    const [one, other] = pair.querySelectorAll('tonal-chart-reader') as unknown as [TonalChartReader, TonalChartReader];
+    await one.open(await invented());
+    await settled(other, () => verdict(other) !== '');
+    const first = benchNamed('pair').things['photo'] as Photo;
+    frame(other).focus();
+    await shifted('ArrowLeft');
+    expect(one.crop.width).to.be.closeTo(0.99, 1e-9);
+    await other.open(await drawn(30, 30, (pen) => { fill(pen, [200, 200, 200], 0, 0, 30, 30); }));
+    await settled(one, () => words(one).includes('30 × 30 px'));
+    expect(first.preview.width).to.equal(0); // a closed bitmap has no size
+  });
+
+  it('keeps its photo when it is moved, lets go of it when it is taken out, and has it again when put back', async () => {
+    const el = await withFile(await invented());
+    const before = verdict(el);
+    const place = await fixture<HTMLElement>(html`<div></div>`);
+    place.append(el);
+    await el.updateComplete;
+    expect(verdict(el)).to.equal(before);
+    el.remove();
+    await new Promise((resolve) => { setTimeout(resolve, 20); });
+    place.append(el);
+    await settled(el, () => verdict(el) === before && el.shadowRoot?.querySelector('canvas')?.width === 100);
+  });
+
+  it('draws the chart that is chosen by keyboard', async () => {
+    const el = await withFile(await invented());
+    expect(el.shadowRoot?.querySelectorAll('.line.red, .line.green, .line.blue').length).to.be.above(2);
+    el.shadowRoot?.querySelector<HTMLInputElement>('input[value=colours]')?.focus();
+    await sendKeys({press: 'ArrowRight'});
+    await el.updateComplete;
+    expect(el.shown).to.equal('brightness');
+    expect(el.shadowRoot?.querySelector('.soot')).not.to.equal(null);
+  });
+
+  it('never prints what is no number, on pictures of one tone', async () => {
+    for (const code of [0, 1, 128, 254, 255]) {
+      const el = await withFile(await drawn(8, 8, (pen) => { fill(pen, [code, code, code], 0, 0, 8, 8); }));
+      for (const shown of ['colours', 'brightness'] as const) {
+        el.shown = shown;
+        await el.updateComplete;
+        const drawing = el.shadowRoot?.querySelector('[part=chart]');
+        expect(words(el) + (drawing?.innerHTML ?? ''), `code ${code}`).not.to.match(/NaN|Infinity|undefined|[^\d]-0[^.\d]/);
+      }
+    }
+  });
+
+  async function dragShare(el: TonalChartReader, from: readonly [number, number], to: readonly [number, number]): Promise<void> {
+    const {left, top, width, height} = (el.shadowRoot?.querySelector('.stage') as Element).getBoundingClientRect();
+    const place = ([x, y]: readonly [number, number]): [number, number] => [Math.round(left + x * width), Math.round(top + y * height)];
+    await sendMouse({type: 'move', position: place(from)});
+    await sendMouse({type: 'down'});
+    await sendMouse({type: 'move', position: place([(from[0] + to[0]) / 2, (from[1] + to[1]) / 2])});
+    await sendMouse({type: 'move', position: place(to)});
+    await sendMouse({type: 'up'});
+    await el.updateComplete;
+  }
+});
