@@ -27,7 +27,7 @@ const WELL_MOST = 0.25;
 /** Less room than this is too narrow to draw a measure of, px. */
 const MEASURE_ROOM = 8;
 /** Lines over the chart: the measures of the room left, and the figures of the wells. */
-const MEASURE_LINE = 15;
+const MEASURE_LINE = 17;
 const FIGURE_LINE = 34;
 
 /** The scale without a chart, where one will be. */
@@ -131,7 +131,7 @@ function measure(from: number, to: number, {right, left}: Layout, amount: number
   if (to - from < MEASURE_ROOM || !Number.isFinite(amount)) return nothing;
   const middle = Math.min(right - 24, Math.max(left + 24, (from + to) / 2));
   return svg`<path class="ruled" d="M${from} ${MEASURE_LINE - 4}v8M${to} ${MEASURE_LINE - 4}v8M${from} ${MEASURE_LINE}H${to}"></path>
-    <text class="middle small" x=${middle} y=${MEASURE_LINE - 4}>${stops(amount)}</text>`;
+    <text class="middle small" x=${middle} y=${MEASURE_LINE - 7}>${stops(amount)}</text>`;
 }
 
 /** The radio group that chooses the chart. */
