@@ -37,8 +37,11 @@ const STOPS = String.raw`(?:(?:\d+\s+)?\d\s*/\s*[23](?![\d.])|${SIGN_FRACTION}|$
 const TOWARDS = String.raw`(?:over|under|brighter|darker|up|down)\b`;
 const STOPS_UNIT = String.raw`(?:stops?|ev)\b(?:\s+${TOWARDS})?`;
 
-/** Kinds of piece, the surest first. `other`: a number with a unit that is no setting. */
-const PIECES: readonly (readonly [kind: Setting | 'correction' | 'other' | 'bare', pattern: string])[] = [
+/** What a piece looks like. `other`: a number with a unit that is no setting; `bare`: a number without any mark. */
+export type PieceKind = Setting | 'correction' | 'other' | 'bare';
+
+/** Kinds of piece, the surest first. */
+const PIECES: readonly (readonly [kind: PieceKind, pattern: string])[] = [
   ['iso', String.raw`\b(?:iso|asa)\s*[:=]?\s*\d+(?:[., ]\d{3}\b)*(?:\.\d+(?=k))?k?(?:/\d+\s*°)?|\b\d+\s*iso\b`],
   ['aperture', String.raw`(?<![a-z])(?:(?:aperture\s*[:=]?\s*)?f\s*[/:=]?\s*(?:1:)?|aperture\s*[:=]?\s*)${F_NUMBER}`],
   ['other', String.raw`${NUMBER}\s*(?:(?:mm|cm|px|mp|k|w|kg)\b|[%°])`],
@@ -83,6 +86,20 @@ function leftOver(text: string, used: readonly Place[]): (Place & {text: string}
 }
 
 /**
+ * Everything in a text that looks like a setting, a number of stops or a number, in order. What it comes to is for
+ * the readers to say.
+ * @param text - any length; places are places in it. Never throws.
+ */
+export function piecesIn(text: string): readonly (Place & {readonly kind: PieceKind; readonly text: string})[] {
+  const pieces = new RegExp(PIECES.map(([, pattern]) => `(${pattern})`).join('|'), 'gi');
+  return [...plainMarks(text).matchAll(pieces)].map((match) => {
+    const [start, end] = [match.index, match.index + match[0].length];
+    const kind = PIECES[match.slice(1).findIndex((piece) => piece !== undefined)]?.[0] ?? 'other';
+    return {kind, text: text.slice(start, end), start, end};
+  });
+}
+
+/**
  * The settings in one line as people note them: `f/2.8 1/6`, `f8, 0.3s, ISO 100`, `1/25 f/8 +2`, `8 1/60 100`. Order
  * and commas do not matter; the first of a kind is used. A number without a mark is the shutter beside an f-number, the
  * f-number beside a time, the ISO speed beside both.
@@ -101,18 +118,14 @@ export function readExposure(text: string, clicksPerStop: ClicksPerStop = 3): Ex
     found[setting] = {...reading, start: place.start, end: place.end};
     used.push(place);
   };
-  const pieces = new RegExp(PIECES.map(([, pattern]) => `(${pattern})`).join('|'), 'gi');
-  for (const match of plainMarks(line).matchAll(pieces)) {
-    const kind = PIECES[match.slice(1).findIndex((piece) => piece !== undefined)]?.[0];
-    const end = match.index + match[0].length;
-    const place = {text: line.slice(match.index, end), start: match.index, end};
+  for (const {kind, ...place} of piecesIn(line)) {
     if (kind === 'bare') bare.push(place);
     else if (kind === 'correction') {
       const value = found.correction ? undefined : readCorrection(place.text);
       if (typeof value !== 'number') continue;
       found.correction = {...place, value};
       used.push(place);
-    } else if (kind && SETTINGS.includes(kind as Setting)) take(kind as Setting, place);
+    } else if (SETTINGS.includes(kind as Setting)) take(kind as Setting, place);
   }
   for (const place of bare) {
     const setting = settingOfBare(place.text, found);
