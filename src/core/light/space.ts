@@ -39,7 +39,7 @@ export function direction(parameter: string, vector: Point): Point {
 
 /**
  * The two edge directions of an upright card: its width is level with the table, its height goes up as far as
- * its facing lets it. A card facing straight up or down has its width along x.
+ * its facing lets it. A card facing straight up or down (to within 0.000 000 1°) has its width along x.
  * @param facing - one unit long
  */
 export function cardAxes(facing: Point): readonly [width: Point, height: Point] {

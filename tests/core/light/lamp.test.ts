@@ -70,11 +70,13 @@ test('any lamp past any cards, at any place and facing, gives what a ray-cast fi
       fc.pre(flags.every((flag) => Math.abs(offPlane(flag, at)) > 1));
       const rays = castRays(lamp, at, facing, flags, 100);
       const open = castRays(lamp, at, facing, [], 100).light;
-      // A grid of 100² rays misjudges a shadow's edge by one row, a horizon that just cuts the lamp by less.
-      expect(Math.abs(illuminance(lamp, at, facing, flags) - rays.light)).toBeLessThanOrEqual(0.03 * open + 1e-6);
+      const headOn = castRays(lamp, at, minus(lamp.position, at), [], 20).light;
+      // A grid of 100² rays misjudges a shadow's edge by one row, and a sliver above the horizon by its own rows.
+      expect(Math.abs(illuminance(lamp, at, facing, flags) - rays.light))
+        .toBeLessThanOrEqual(0.03 * open + 0.0005 * headOn + 1e-9);
       expect(Math.abs(visibleShare(lamp, at, flags) - rays.share)).toBeLessThanOrEqual(0.03);
     },
-  ), {numRuns: 60, seed: 5});
+  ), {numRuns: 60, seed: 5, endOnFailure: true});
 });
 
 test('a disc cut by a card joins on to the whole disc without a step', () => {

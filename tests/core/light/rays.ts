@@ -14,7 +14,8 @@ const sum = (...parts: readonly Vector[]): Vector => parts.reduce((a, b) => [a[0
 
 /** Level edge and rising edge of a card that faces `normal`. */
 function edges(normal: Vector): readonly [Vector, Vector] {
-  const level: Vector = normal[0] === 0 && normal[1] === 0 ? [1, 0, 0] : [normal[1], -normal[0], 0];
+  // A card as good as level has its width along x: the library's stated choice.
+  const level: Vector = Math.hypot(normal[0], normal[1]) < 1e-9 ? [1, 0, 0] : [normal[1], -normal[0], 0];
   const across = scaled(level, 1 / length(level));
   const rising: Vector = [
     across[1] * normal[2] - across[2] * normal[1],
