@@ -311,4 +311,104 @@ describe('sharp-zone-bar', () => {
     await el.updateComplete;
     expect(spoken()).to.equal(verdict(el));
   });
+
+  describe('what is asked less often', () => {
+    const press = async (el: SharpZoneBar, label: string) => {
+      const button = [...inside(el).querySelectorAll('button')].find((each) => flat(each.textContent).startsWith(label));
+      expect(button, label).to.exist;
+      button?.click();
+      await el.updateComplete;
+    };
+    const unfold = async (el: SharpZoneBar, title: RegExp) => {
+      const group = [...inside(el).querySelectorAll('details')].find((each) => title.test(flat(each.querySelector('summary')?.textContent)));
+      if (group) group.open = true;
+      await aTimeout(30);
+      await el.updateComplete;
+      return group as HTMLDetailsElement;
+    };
+
+    it('draws the contrast of the finest line, and says what is left of it', async () => {
+      // Diffraction limit of a round stop: 2/π·(acos ν − ν·sqrt(1 − ν²)) is 0.391 at half the cut-off (textbook value).
+      // f/16 at infinity for 0.00055 mm cuts off at 113.6 line pairs per mm; half of it are lines 0.0088 mm wide.
+      const el = await fixture<SharpZoneBar>(html`<sharp-zone-bar .aperture=${16} field-width="20 m" sensor-width="36" focal-length="60"
+        frame-width="36000" picture-width="36000" detail="8.8 px" base-depth="1" figure-height="0" focus="0.5"></sharp-zone-bar>`);
+      await press(el, 'Contrast');
+      expect(words(el)).to.match(/A line 8\.8 px wide keeps (38|39) % of its contrast in focus/);
+    });
+
+    it('calls a detail lost past its first loss, even where an echo of it comes back', async () => {
+      const el = await fixture<SharpZoneBar>(html`<sharp-zone-bar aperture="f/2.8" base-depth="60"></sharp-zone-bar>`);
+      await press(el, 'Contrast');
+      expect(words(el)).to.contain('none at the front edge, none at the back edge.');
+    });
+
+    it('keeps the last detail when the next cannot be read', async () => {
+      const el = await bearer();
+      await press(el, 'Contrast');
+      const before = /A line .+?edge\./.exec(words(el))?.[0];
+      await typeInto(el, 'detail', 'a hair');
+      expect(words(el)).to.contain('“a hair” does not read as the width of a line').and.to.contain(before);
+      await typeInto(el, 'detail', '0.2 mm');
+      expect(words(el)).to.contain('A line 0.2 mm wide');
+      await expect(el).to.be.accessible();
+    });
+
+    it('prices a step back, and goes there', async () => {
+      const el = await bearer();
+      const group = await unfold(el, /step back/);
+      const slide = input(el, 'back');
+      slide.value = '600';
+      slide.dispatchEvent(new Event('input'));
+      await el.updateComplete;
+      const said = flat(group.textContent);
+      const {aperture, shutter, fieldWidth, crop} = el;
+      await press(el, 'Go 600 mm back');
+      expect([el.aperture, el.shutter]).to.deep.equal([aperture, shutter]);
+      expect(el.crop.width * el.fieldWidth).to.be.closeTo(crop.width * fieldWidth, 1e-6);
+      // thin lens, textbook: sensor mark to focus plane is f·(2 + m + 1/m), which has to have grown by 600 mm
+      const away = (field: number) => 60 * (2 + 36 / field + field / 36);
+      expect(away(el.fieldWidth) - away(fieldWidth)).to.be.closeTo(600, 1e-6);
+      expect(said).to.match(/Worth \d+(\.\d)? stops of depth/);
+      expect(said.replace(/\s/g, '')).to.contain(`${Math.round(9000 * el.crop.width)}pxareleft`);
+      const zone = /to (\d+) mm, shutter/.exec(said)?.[1];
+      const {zone: now} = zoneFit(framingOf(el.shot).framing);
+      expect(Number(zone)).to.equal(Math.round(now.near + now.far));
+    });
+
+    it('offers frames to stack whose zones leave no gap', async () => {
+      const el = await bearer();
+      const group = await unfold(el, /to stack/);
+      const at = /from the front on: ([^.]+(?:\.\d[^.]*)*)\./.exec(flat(group.textContent))?.[1]
+        ?.split(', ').map((text) => Number(text.replace('−', '-').replace(/\s*mm/, ''))) ?? [];
+      expect(at.length).to.equal(Number(/Or (\d+) frames/.exec(flat(group.textContent))?.[1]));
+      expect(inside(el).querySelectorAll('line.frame').length).to.equal(at.length);
+      const reached = at.map((focus) => {
+        const {zone} = zoneFit({...framingOf(el.shot).framing, focus});
+        return [focus - zone.near, focus + zone.far] as const;
+      });
+      expect(reached[0]?.[0]).to.be.at.most(-9 + 0.5);
+      expect(reached.at(-1)?.[1]).to.be.at.least(60 - 0.5);
+      for (let k = 1; k < reached.length; k++) expect(reached[k]?.[0]).to.be.below(reached[k - 1]?.[1] ?? NaN);
+    });
+
+    it('offers no stack while one frame holds everything', async () => {
+      const el = await fixture<SharpZoneBar>(html`<sharp-zone-bar aperture="f/16" field-width="300" base-depth="20"></sharp-zone-bar>`);
+      expect(words(el)).not.to.contain('to stack');
+    });
+
+    it('takes the reader’s own limit and focus from a ruler, and what was read is then what is sharp', async () => {
+      const el = await bearer();
+      await unfold(el, /own limit/);
+      await typeInto(el, 'zero', '100');
+      await typeInto(el, 'nearest-sharp', '112');
+      await typeInto(el, 'farthest-sharp', '11 cm');
+      expect(words(el)).to.contain('a graduation beyond the nearest');
+      await typeInto(el, 'farthest-sharp', '144');
+      await expect(el).to.be.accessible();
+      await press(el, 'Use this limit');
+      expect(verdict(el)).to.contain('Sharp from 12 mm to 44 mm behind the base’s front edge.');
+      expect(el.blurLimit).to.be.above(1.5);
+      expect(el.focusPlane).to.be.within(12, 28); // before the middle
+    });
+  });
 });

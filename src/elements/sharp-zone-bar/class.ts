@@ -1,22 +1,27 @@
 import {html, nothing, type PropertyValues, type TemplateResult} from 'lit';
 import type {ClicksPerStop} from '../../core/exposure/clicks.js';
 import {fieldWidth, magnificationFromDistance} from '../../core/optics/lens.js';
+import type {Stack} from '../../core/optics/stack.js';
 import {Problem} from '../../core/problem.js';
 import type {CropShare, ShotKey} from '../../core/shot/shot.js';
 import {readLength, type LengthUnit} from '../../core/units.js';
 import {ShotProblemEvent} from '../shared/events.js';
+import {textField} from '../shared/fields.js';
 import {ShotElement} from '../shared/shot-element.js';
 import {familyStyles} from '../shared/styles.js';
-import {markAt, sheetFor, type Sheet} from './draw.js';
+import {detailContrast, readDetail, type DetailContrast, type SaidDetail} from './detail.js';
+import {sheetFor, type Sheet} from './draw.js';
 import {everyday, setUp, type EntryHost} from './entries.js';
+import {extras, type ExtrasState} from './extras.js';
+import {FocusSlider} from './focus-slider.js';
 import {focusHandle, picture} from './picture.js';
 import {readShot, type Reading} from './reading.js';
+import {stackOf} from './stack.js';
 import {zoneStyles} from './styles.js';
 import type {Way} from './ways.js';
-import {dead, diffraction, ends, impossible, place, reason, tilted, verdict, wayCost, wayTitle} from './words.js';
-
-/** Steps of the focus by one arrow key and by a page key, mm. */
-const STEPS: Readonly<Record<LengthUnit, readonly [number, number]>> = {mm: [1, 10], cm: [1, 10], in: [25.4 / 16, 25.4]};
+import {
+  EXTRAS, MARKS, contrastWords, dead, diffraction, ends, impossible, place, reason, tilted, verdict, wayCost, wayTitle,
+} from './words.js';
 
 /**
  * @summary The sharp zone drawn against a ruler and the figure's base: what falls outside, and the ways out
@@ -37,6 +42,7 @@ const STEPS: Readonly<Record<LengthUnit, readonly [number, number]>> = {mm: [1, 
  * @attr {string} crop - Part of the frame that is kept: `10% 5% 80% 90%`
  * @attr {string} picture-width - Pixels across the finished picture
  * @attr {string} blur-limit - Finished pixels of blur that still look sharp
+ * @attr {string} detail - Width of the finest line that is to be seen: `1 px`, or `0.2 mm` on the figure
  * @attr {mm|cm|in} unit - Unit lengths are shown in
  * @fires {ShotChangeEvent} shot-change - After a reader changed a value
  * @fires {ShotProblemEvent} shot-problem - When text or a value could not be used
@@ -57,6 +63,8 @@ export class SharpZoneBar extends ShotElement {
     'crop', 'pictureWidth', 'blurLimit', 'baseDepth', 'overhangFront', 'overhangFrontHeight', 'overhangBack',
     'overhangBackHeight', 'figureHeight', 'tilt', 'focus', 'unit',
   ] as const satisfies readonly ShotKey[];
+
+  static override properties = {detail: {type: String}};
 
   static override styles = [familyStyles, zoneStyles];
 
@@ -117,14 +125,28 @@ export class SharpZoneBar extends ShotElement {
   /** Unit lengths are shown in. @attr unit */
   declare unit: LengthUnit;
 
+  /** Width of the finest line that is to be seen, as written: `1 px`, `0.2 mm` on the figure. @attr detail */
+  declare detail: string;
+
   #reading: Reading | undefined;
+  #detail: SaidDetail = {pixels: 1};
+  #detailProblem: Problem | undefined;
+  #contrast: DetailContrast | undefined;
+  #frames: Stack['frames'] = [];
+  #curve: 'blur' | 'contrast' = 'blur';
+  #state: ExtrasState = {back: 0, graduations: {zero: '', nearest: '', farthest: ''}, stackOpen: false};
   #sheet: Sheet | undefined;
   #trouble: Problem | undefined;
   #width = 600;
   #distance: {readonly text: string; readonly problem?: Problem; readonly fieldWidth?: number} | undefined;
-  /** While the focus is dragged: px between pointer and plane, on a sheet that keeps still. */
-  #drag: {readonly grip: number; readonly sheet: Sheet} | undefined;
+  readonly #slider = new FocusSlider(
+    () => this.#sheet, () => this.shot, (focus) => { this.act({focus}); }, () => { this.requestUpdate(); });
   #sizes: ResizeObserver | undefined;
+
+  constructor() {
+    super();
+    this.detail = '1 px';
+  }
 
   override connectedCallback(): void {
     super.connectedCallback();
@@ -134,7 +156,7 @@ export class SharpZoneBar extends ShotElement {
   override disconnectedCallback(): void {
     super.disconnectedCallback();
     this.#sizes?.disconnect();
-    this.#drag = undefined;
+    this.#slider.release();
   }
 
   /** Draws for the width there is. A frame later, so that a height that follows does not answer back. */
@@ -153,16 +175,26 @@ export class SharpZoneBar extends ShotElement {
 
   protected override willUpdate(changed: PropertyValues): void {
     super.willUpdate(changed);
+    this.#takeDetail();
     try {
       const reading = readShot(this.shot);
-      this.#sheet = this.#drag?.sheet
+      this.#sheet = this.#slider.sheet
         ?? sheetFor(this.#width, reading.framing.outline, [reading.front, reading.back], this.shot.focus);
+      this.#contrast = detailContrast(reading, this.#detail);
+      this.#frames = stackOf(reading);
       this.#reading = reading;
       this.#trouble = undefined;
     } catch (error) {
       if (!(error instanceof Problem)) throw error;
       this.#trouble = error;
     }
+  }
+
+  /** A detail that cannot be read leaves the last one in use. */
+  #takeDetail(): void {
+    const detail = readDetail(this.detail, this.shot.unit);
+    this.#detailProblem = detail instanceof Problem ? detail : undefined;
+    if (!(detail instanceof Problem)) this.#detail = detail;
   }
 
   protected override verdictText(): string {
@@ -175,7 +207,7 @@ export class SharpZoneBar extends ShotElement {
       ${this.#trouble ? html`<p class="problem">${impossible(this.#trouble)}</p>` : nothing}
       ${reading ? this.#renderReading(reading) : html`<slot></slot>`}
       <div class="fields screen-only">${everyday(this.#host)}</div>
-      ${setUp(this.#host, reading)}
+      <div class="set-up screen-only">${setUp(this.#host, reading)}${reading ? this.#renderExtras(reading) : nothing}</div>
       ${this.renderAnnouncement()}
     </section>`;
   }
@@ -188,6 +220,7 @@ export class SharpZoneBar extends ShotElement {
       <p class="reason">${reason(reading)} ${ends(reading)}</p>
       ${soft ? html`<p class="problem">${soft}</p>` : nothing}
       ${this.#renderDrawing(reading)}
+      ${this.#renderCurves(reading)}
       ${lean ? html`<p class="note">${lean}</p>` : nothing}
       ${this.#renderWays(reading)}`;
   }
@@ -196,14 +229,15 @@ export class SharpZoneBar extends ShotElement {
     const sheet = this.#sheet;
     if (!sheet) return html``;
     const {focus, unit} = reading.shot;
+    const slider = this.#slider;
     return html`<div class="drawing">
-      <svg role="group" aria-label="Side view over a ruler: base, sharp zone, focus plane and blur" width=${sheet.width}
+      <svg role="group" aria-label=${MARKS.drawing} width=${sheet.width}
         height=${sheet.height} viewBox="0 0 ${sheet.width} ${sheet.height}">
-        ${picture(sheet, reading)}
-        <g class="handle" role="slider" tabindex="0" aria-label="Focus plane"
+        ${picture(sheet, reading, this.#curve === 'contrast' ? this.#contrast : undefined, this.#state.stackOpen ? this.#frames : [])}
+        <g class="handle" role="slider" tabindex="0" aria-label=${MARKS.handle}
           aria-valuemin=${Math.round(sheet.left)} aria-valuemax=${Math.round(sheet.right)} aria-valuenow=${+focus.toFixed(1)}
-          aria-valuetext=${place(focus, unit)} @keydown=${this.#handleKey} @pointerdown=${this.#handleGrip}
-          @pointermove=${this.#handleDrag} @pointerup=${this.#handleRelease} @pointercancel=${this.#handleRelease}>
+          aria-valuetext=${place(focus, unit)} @keydown=${slider.key} @pointerdown=${slider.grip}
+          @pointermove=${slider.drag} @pointerup=${slider.release} @pointercancel=${slider.release}>
           ${focusHandle(sheet, reading)}
         </g>
       </svg>
@@ -223,54 +257,28 @@ export class SharpZoneBar extends ShotElement {
     </div>`;
   }
 
+  /** Which curve is drawn, and of what. */
+  #renderCurves(reading: Reading): TemplateResult {
+    const pressed = (curve: 'blur' | 'contrast'): TemplateResult => html`<button type="button" aria-pressed=${this.#curve === curve}
+      @click=${() => { this.#curve = curve; this.requestUpdate(); }}>${EXTRAS[curve]}</button>`;
+    const contrast = this.#curve === 'contrast' ? this.#contrast : undefined;
+    return html`<div class="curves screen-only">
+        <div class="pair" role="group" aria-label=${EXTRAS.curve}>${pressed('blur')}${pressed('contrast')}</div>
+        ${contrast ? textField({
+          id: 'detail', label: EXTRAS.detail, hint: EXTRAS.detailHint, text: this.detail, problem: this.#detailProblem,
+          onType: (text) => { this.detail = text; },
+        }) : nothing}
+      </div>
+      ${contrast ? html`<p class="note">${contrastWords(contrast, this.#detail, reading)}</p>` : nothing}`;
+  }
+
+  /** Price of distance, frames of a stack, the reader's own limit. */
+  #renderExtras(reading: Reading): TemplateResult {
+    return extras(reading, this.#frames, this.#state, (state) => { this.#state = state; this.requestUpdate(); },
+      (changes) => { this.act(changes); });
+  }
+
   #apply({changes}: Way): void { this.act(changes); }
-
-  // —— the focus by keyboard and pointer ——
-
-  #handleKey(event: KeyboardEvent): void {
-    const sheet = this.#sheet;
-    if (!sheet || event.altKey || event.ctrlKey || event.metaKey) return;
-    const {focus, unit} = this.shot;
-    const [step, page] = STEPS[unit];
-    const moves: Readonly<Record<string, number>> = {
-      ArrowRight: focus + step, ArrowUp: focus + step, ArrowLeft: focus - step, ArrowDown: focus - step,
-      PageUp: focus + page, PageDown: focus - page, Home: Math.ceil(sheet.left), End: Math.floor(sheet.right),
-    };
-    const next = moves[event.key];
-    if (next === undefined) return;
-    event.preventDefault();
-    this.#focusAt(next, step);
-  }
-
-  #handleGrip(event: PointerEvent): void {
-    const sheet = this.#sheet;
-    if (!sheet || event.button !== 0) return;
-    (event.currentTarget as Element).setPointerCapture(event.pointerId);
-    this.#drag = {sheet, grip: this.#pointerMark(event, sheet) - this.shot.focus};
-  }
-
-  #handleDrag(event: PointerEvent): void {
-    if (!this.#drag) return;
-    const {sheet, grip} = this.#drag;
-    const mark = Math.min(sheet.right, Math.max(sheet.left, this.#pointerMark(event, sheet) - grip));
-    this.#focusAt(mark, STEPS[this.shot.unit][0] / 2);
-  }
-
-  #handleRelease(): void {
-    this.#drag = undefined;
-    this.requestUpdate();
-  }
-
-  #pointerMark(event: PointerEvent, sheet: Sheet): number {
-    const box = this.renderRoot.querySelector('svg')?.getBoundingClientRect();
-    return box ? markAt(sheet, (event.clientX - box.left) * sheet.width / box.width) : this.shot.focus;
-  }
-
-  /** Sets the focus to the nearest multiple of `grain`. */
-  #focusAt(mark: number, grain: number): void {
-    const focus = Math.round(mark / grain) * grain + 0;
-    if (focus !== this.shot.focus) this.act({focus});
-  }
 
   // —— entries ——
 

@@ -5,7 +5,8 @@ import type {Shot, ShotKey} from '../../core/shot/shot.js';
 import {readNumber, type LengthUnit} from '../../core/units.js';
 import {choiceField, textField, type TextField} from '../shared/fields.js';
 import type {Reading} from './reading.js';
-import {FIELDS, fieldLength, kept} from './words.js';
+import {fieldLength} from './lengths.js';
+import {FIELDS, kept} from './words.js';
 
 /** What the entries need of their element. */
 export interface EntryHost {
@@ -46,7 +47,7 @@ export function everyday(host: EntryHost): TemplateResult {
 
 /** Everything that is set up once. */
 export function setUp(host: EntryHost, reading: Reading | undefined): TemplateResult {
-  return html`<div class="set-up screen-only"><details>
+  return html`<details>
       <summary>${FIELDS.figure}</summary>
       <div class="fields">
         ${lengthField(host, 'overhangFront')}${lengthField(host, 'overhangFrontHeight')}
@@ -76,7 +77,7 @@ export function setUp(host: EntryHost, reading: Reading | undefined): TemplateRe
         })}
       </div>
       ${reading ? html`<p class="note">${kept(reading)}</p>` : nothing}
-    </details></div>`;
+    </details>`;
 }
 
 function distanceField({shot, distance, typeDistance}: EntryHost, reading: Reading | undefined): TemplateResult {

@@ -16,6 +16,8 @@ export interface Reading extends ShotFraming {
   /** Where the sharp zone begins and ends; `to` may be Infinity. */
   readonly from: number;
   readonly to: number;
+  /** mm on the ruler to one mm along the line of sight. */
+  readonly along: number;
   /** Marks of the foremost and the rearmost point. */
   readonly front: number;
   readonly back: number;
@@ -40,7 +42,7 @@ export function readShot(shot: Shot): Reading {
   const along = axialToRuler(1, tilt);
   const blurAtDepth = (depth: number): number => blurInPixels(lens, depth - fit.focusDepth, picture);
   return {
-    ...framed, shot, fit,
+    ...framed, shot, fit, along,
     from: (fit.focusDepth - fit.zone.near) * along,
     to: (fit.focusDepth + fit.zone.far) * along,
     front: fit.depth.front * along,

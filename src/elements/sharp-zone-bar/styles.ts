@@ -6,6 +6,13 @@ export const zoneStyles = css`
   .set-up { margin-block-start: -0.4em; }
   .set-up details[open] { padding-block-end: 0.8em; }
   .set-up .note { margin-block-start: 0.6em; }
+  .group { display: grid; gap: 0.7em; padding-block-end: 0.6em; }
+  .slide { display: flex; flex-wrap: wrap; align-items: center; gap: 0.2em 0.8em; font-size: 0.9em; }
+  .slide input { flex: 1 1 10em; min-block-size: 40px; margin: 0; accent-color: var(--accent); }
+  .slide output { min-inline-size: 5em; font-weight: 600; }
+  .curves { display: flex; flex-wrap: wrap; align-items: end; gap: 0.6em 1.1em; margin-block-start: 0.5em; }
+  .curves .pair { display: flex; }
+  .curves .field { flex: 0 1 11em; }
   .out { display: grid; gap: 0.45em; }
   .solid { fill: currentColor; }
   .soft { fill: url(#hatch); stroke: currentColor; stroke-width: 1; }
@@ -22,6 +29,7 @@ export const zoneStyles = css`
   .curve.sharp { stroke-width: 3; }
   .dot { fill: Canvas; fill: var(--lampblack-paper, Canvas); stroke: currentColor; stroke-width: 1.4; }
   .dot.sharp { fill: currentColor; }
+  .frame { stroke: var(--accent); stroke-width: 1; stroke-dasharray: 3 3; }
   .focus { fill: none; stroke: var(--accent); stroke-width: 1.6; pointer-events: none; }
   .tab { fill: var(--accent); stroke: none; }
   svg text.quiet { fill: var(--quiet); }

@@ -128,7 +128,7 @@ function paid(shot: Shot, aperture: number, focus: number): Pick<Way, 'changes' 
 }
 
 /** The camera further off, the crop drawn in about the frame's centre so that the picture stays. */
-function moved({crop, sensorWidth}: Shot, {pixelShare, lens}: StepBack, focus: number): Partial<Shot> {
+export function moved({crop, sensorWidth}: Shot, {pixelShare, lens}: StepBack, focus: number): Partial<Shot> {
   return {
     fieldWidth: sensorWidth / lens.magnification,
     crop: {

@@ -2,54 +2,14 @@ import type {OutlinePart} from '../../core/optics/outline.js';
 import type {Problem} from '../../core/problem.js';
 import {writeAperture, writeIso, writeShutter, writeStops} from '../../core/exposure/write.js';
 import type {Shot} from '../../core/shot/shot.js';
-import {MM_PER_INCH, lengthIn, type LengthUnit} from '../../core/units.js';
+import type {LengthUnit} from '../../core/units.js';
+import type {Stack} from '../../core/optics/stack.js';
+import type {DetailContrast, SaidDetail} from './detail.js';
+import type {DistancePrice} from './distance-price.js';
+import {NBSP, length, percent, pixels, plain, tight, whole} from './lengths.js';
+import type {OwnLimit} from './own-limit.js';
 import type {Reading} from './reading.js';
 import type {Way} from './ways.js';
-
-const NBSP = '\u00a0';
-
-/** Digits after the point, without zeros that say nothing, never −0. */
-const plain = (value: number, digits: number): string => String(+value.toFixed(digits) + 0).replace('-', '−');
-
-/** Text whose blanks do not break. */
-const tight = (text: string): string => text.replaceAll(' ', NBSP);
-
-/** `2 900`, thousands set apart by a thin space that does not break. */
-export const whole = (value: number): string => String(Math.round(value)).replace(/\B(?=(\d{3})+$)/g, '\u202f');
-
-/**
- * Size of a length, sign left out, as finely as anybody can point: 9.4 mm, 41 mm, 1.2 cm, 2 3/8 in.
- * @param fine - hundredths, where two lengths would otherwise read alike
- */
-export function length(mm: number, unit: LengthUnit, fine = false): string {
-  const size = Math.abs(mm);
-  if (fine) return `${plain(lengthIn(size, unit), 2)}${NBSP}${unit}`;
-  if (unit === 'in') return `${inches(size / MM_PER_INCH)}${NBSP}in`;
-  const text = unit === 'cm' ? plain(size / 10, size < 9.95 ? 2 : 1) : plain(size, size < 9.95 ? 1 : 0);
-  return `${size >= 1000 && unit === 'mm' ? whole(size) : text}${NBSP}${unit}`;
-}
-
-function inches(size: number): string {
-  const per = size < 12 ? 16 : 4;
-  const parts = Math.round(size * per);
-  if (parts === 0) return plain(size, 2);
-  let [over, under] = [parts % per, per];
-  while (over && over % 2 === 0) [over, under] = [over / 2, under / 2];
-  return [Math.floor(parts / per) || '', over ? `${over}/${under}` : ''].filter(Boolean).join(NBSP);
-}
-
-/** A length to go into a field: exact enough to be taken back. */
-export function fieldLength(mm: number, unit: LengthUnit): string {
-  const sixteenths = mm / MM_PER_INCH * 16;
-  if (unit === 'in') {
-    return Math.abs(sixteenths - Math.round(sixteenths)) < 0.001 && sixteenths > 0
-      ? `${inches(mm / MM_PER_INCH)} in` : `${plain(mm / MM_PER_INCH, 3)} in`;
-  }
-  return unit === 'cm' ? `${plain(mm / 10, 2)} cm` : `${plain(mm, 1)} mm`;
-}
-
-/** `3.4 px`. */
-export const pixels = (value: number): string => `${value < 9.95 ? plain(value, 1) : whole(value)}${NBSP}px`;
 
 /** A mark on the ruler as a place to point at. */
 export function place(mark: number, unit: LengthUnit): string {
@@ -186,8 +146,8 @@ export function ends({fit: {depth}, blurFront, blurBack}: Reading): string {
 
 /** Labels of the entries, and their hints. */
 export const FIELDS = {
-  aperture: 'Aperture', focalLength: 'Focal length', fieldWidth: 'Field width', fieldWidthHint: 'what fills the frame, by ruler', baseDepth: 'Base depth',
-  focus: 'Focus', focusHint: 'behind the base’s front edge', figure: 'Figure: what reaches past the base', camera: 'Camera: distance, sensor, limits',
+  aperture: 'Aperture', focalLength: 'Focal length', fieldWidth: 'Field width', fieldWidthHint: 'fills the frame', baseDepth: 'Base depth',
+  focus: 'Focus', focusHint: 'behind front edge', figure: 'Figure: what reaches past the base', camera: 'Camera: distance, sensor, limits',
   picture: 'Finished picture, blur limit, unit', overhangFront: 'Past the front edge', overhangFrontHeight: '… at a height of',
   overhangBack: 'Past the back edge', overhangBackHeight: '… at a height of', figureHeight: 'Height above the table',
   tilt: 'Camera looks down by', shutter: 'Shutter', distance: 'Sensor mark to focus plane', distanceHint: 'instead of the field width',
@@ -195,4 +155,75 @@ export const FIELDS = {
   landscape: 'landscape', portrait: 'portrait', apertureWidest: 'Widest aperture', apertureSmallest: 'Smallest aperture',
   pupilRatio: 'Pupil ratio', pupilRatioHint: 'exit over entrance pupil; 1 when unknown',
   pictureWidth: 'Finished width, pixels', frameWidth: 'Frame width, pixels', blurLimit: 'Blur that still looks sharp, px', unit: 'Lengths in',
+} as const;
+
+
+/** What becomes of a detail. */
+export function contrastWords(
+  {inFocus, front, back}: DetailContrast, detail: SaidDetail, {fit: {depth}, shot: {unit}}: Reading,
+): string {
+  const wide = 'pixels' in detail ? pixels(detail.pixels) : length(detail.onFigure, unit, true);
+  const keeps = (contrast: number | null): string => (contrast === null ? 'none' : percent(contrast));
+  if (inFocus === null) return `A line ${wide} wide is too fine for this opening: nothing of its contrast is left, in focus either.`;
+  return `A line ${wide} wide keeps ${percent(inFocus)} of its contrast in focus, ${keeps(front)} at the ${
+    PARTS[depth.foremost.part]}, ${keeps(back)} at the ${PARTS[depth.rearmost.part]}.`;
+}
+
+/** `600 mm back is worth 1.3 stops of depth …` */
+export function distancePrice({step, pixelsLeft, zoneNow, zoneThen}: DistancePrice, {shot}: Reading): string {
+  if (step.by === 0) return 'Slide to see what a step back is worth: the picture is cropped to what it shows now.';
+  const grows = Number.isFinite(zoneThen)
+    ? `the sharp zone grows from ${length(zoneNow, shot.unit)} to ${length(zoneThen, shot.unit)}` : 'the sharp zone no longer ends behind';
+  return `Worth ${plain(step.stops, 1)}${NBSP}stops of depth: ${grows}, shutter unchanged. It costs ${
+    percent(1 - step.pixelShare)} of the pixels across; ${whole(pixelsLeft)}${NBSP}px are left of the ${whole(shot.pictureWidth)} you need.`;
+}
+
+/** How far the pixels reach. */
+export function pixelsToSpare({reach}: DistancePrice, {unit}: Shot): string {
+  return reach > 0 ? `Your pixels reach ${length(reach, unit)} back.` : 'There are no pixels to spare.';
+}
+
+/** Heading of the frames of a stack. */
+export function stackTitle(frames: Stack['frames'], {shot}: Reading): string {
+  return `Or ${frames.length} frames to stack at ${writeAperture(shot.aperture)}`;
+}
+
+/** Where each frame is focused. */
+export function stackWords(frames: Stack['frames'], {shot}: Reading): string {
+  const seconds = frames.length * shot.shutter;
+  const at = frames.map(({focus}) => `${focus < 0 && Math.abs(focus) >= 0.05 ? '−' : ''}${length(focus, shot.unit)}`).join(', ');
+  return `Focus behind the base’s front edge, from the front on: ${at}. Each zone covers a quarter of the next or more; exposures ${
+    tight(writeShutter(seconds))} in all.`;
+}
+
+/** What a ruler shot says of its reader. */
+export function ownLimit({blurLimit, focus}: OwnLimit, {shot}: Reading): string {
+  const off = focus - shot.focus;
+  const where = Math.abs(off) < 0.5 ? 'where it was meant to be'
+    : `${length(off, shot.unit)} ${off > 0 ? 'behind' : 'before'} where it was meant to be`;
+  return `Your own limit is ${plain(blurLimit, 2)}${NBSP}px. The focus was ${place(focus, shot.unit)}, ${where}.`;
+}
+
+/** Labels of what is asked less often. */
+export const EXTRAS = {
+  curve: 'Curve under the ruler', blur: 'Blur', contrast: 'Contrast', detail: 'Finest line', detailHint: '1 px, or 0.2 mm on the figure',
+  distance: 'What a step back is worth', back: 'Camera back by', goBack: (by: string) => `Go ${by} back and crop`,
+  own: 'Your own limit, from a ruler shot',
+  ownLimitHow: 'Photograph a flat ruler that runs away from the camera past the base’s front edge, with the settings above. '
+    + 'Look at it in the finished size and read off what still looks sharp.',
+  zero: 'Graduation at the front edge', nearest: 'Nearest still sharp', farthest: 'Farthest still sharp',
+  farthestWanted: 'a graduation beyond the nearest', useOwnLimit: 'Use this limit and focus from now on',
+} as const;
+
+/** Words in the drawing. */
+export const MARKS = {
+  front: 'front', back: 'back', camera: 'camera',
+  focus: (mark: number, unit: LengthUnit) => `focus ${mark <= -0.05 ? '−' : ''}${length(mark, unit)}`,
+  drawing: 'Side view over a ruler: base, sharp zone, focus plane and blur', handle: 'Focus plane',
+} as const;
+
+/** Words of the curves under the ruler. */
+export const PANELS = {
+  limit: (limit: number) => `limit ${pixels(limit)}`, blur: 'blur, in pixels of the finished picture',
+  lost: 'nothing left', lostAt: 'lost', contrast: 'contrast of the finest line',
 } as const;
