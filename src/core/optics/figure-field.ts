@@ -47,7 +47,9 @@ export function figureField(figure: FigureInPicture): (distance: number, focusDe
   const angle = tilt * Math.PI / 180;
   return (distance, focusDepth) => {
     const nearest = distance + foremost - focusDepth;
-    if (!(nearest > 0)) throw new Problem('camera-distance', distance, `more than ${distance - nearest} mm from the pupil`);
+    if (!(nearest > 0)) {
+      throw new Problem('camera-distance', distance, `more than ${distance - nearest} mm from the pupil`);
+    }
     let height = 0;
     let centre = points[0]?.up ?? 0;
     for (const one of points) {

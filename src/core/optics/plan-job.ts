@@ -28,11 +28,11 @@ export interface PlanJob extends FigureInPicture {
   readonly clicksPerStop: ClicksPerStop;
   /** Shortest and longest shutter time wanted, s */
   readonly shutterRange: Range;
-  /** As far back as the tripod can go: mm from the sensor mark to the focus plane, > 0. The plan stays at or below life size. */
+  /** As far back as the tripod can go, mm from the sensor mark to the focus plane, > 0; as near is life size */
   readonly room: number;
   /** A setting that exposes the figure right; its ISO speed is held */
   readonly metered: Exposure;
-  /** Magnification at which that was metered behind the lens; when left out, light lost in close-up is taken as metered */
+  /** Magnification at which that was metered behind the lens; when left out, light lost in close-up stays as metered */
   readonly meteredMagnification?: number | undefined;
   /** Blur accepted in the finished picture, pixels, > 0 */
   readonly blurPixels: number;
@@ -69,8 +69,8 @@ export interface PlanPrice {
 export type PlanRates = PlanPrice;
 
 /**
- * A second is a second; a click a turn of the dial; 100 mm, or 1000 pixels that were not needed, as good as five seconds;
- * a frame to take and blend half a minute; changing the lens most of one. Our judgement, no source.
+ * A second is a second; a click a turn of the dial; 100 mm, or 1000 pixels that were not needed, as good as five
+ * seconds; a frame to take and blend half a minute; changing the lens most of one. Our judgement, no source.
  */
 export const PLAN_RATES: PlanRates = {clicks: 1, seconds: 1, back: 0.05, pixels: 0.005, frames: 30, otherLens: 40};
 
@@ -81,13 +81,13 @@ export type FullJob = PlanJob & {
 };
 
 /** More frames than a plan goes through. */
-const MOST_FRAMES = 60;
+export const MOST_FRAMES = 60;
 
 /**
  * The job with what was left out filled in.
- * @throws {Problem} naming the first part that cannot be used: `focal-length`, `pupil-ratio`, `closest-focus`, `sensor-width`,
- * `sensor-height`, `pixels-across`, `aperture`, `room`, `shutter`, `iso`, `magnification`, `blur-limit`, `detail`,
- * `contrast`, `frames`, `overlap`, `settle`
+ * @throws {Problem} naming the first part that cannot be used: `focal-length`, `pupil-ratio`, `closest-focus`,
+ * `sensor-width`, `sensor-height`, `pixels-across`, `aperture`, `room`, `shutter`, `iso`, `magnification`,
+ * `blur-limit`, `detail`, `contrast`, `frames`, `overlap`, `settle`
  */
 export function fillJob(job: PlanJob): FullJob {
   if (!job.lenses.length) throw new Problem('focal-length', job.lenses, 'at least one lens');
@@ -114,7 +114,9 @@ export function fillJob(job: PlanJob): FullJob {
   } = job;
   requirePositive('blur-limit', job.blurPixels);
   requirePositive('detail', detailPixels);
-  if (!(leastContrast > 0 && leastContrast <= 1)) throw new Problem('contrast', leastContrast, 'a number above 0, up to 1');
+  if (!(leastContrast > 0 && leastContrast <= 1)) {
+    throw new Problem('contrast', leastContrast, 'a number above 0, up to 1');
+  }
   if (!Number.isInteger(mostFrames)) throw new Problem('frames', mostFrames, 'a whole number');
   requireWithin('frames', mostFrames, 1, MOST_FRAMES);
   requireWithin('overlap', overlap, 0, 0.9);

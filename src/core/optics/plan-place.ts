@@ -74,9 +74,10 @@ export function standingRoom(
 ): {readonly near: number; readonly far: number} | undefined {
   const {focalLength, pupilRatio = 1, closest = 0} = lens;
   if (job.room < 4 * focalLength) return undefined;
-  const away = (sensorDistance: number): number => pupilToSubject({
-    ...lens, aperture: 1, magnification: magnificationFromDistance(Math.max(sensorDistance, 4 * focalLength), focalLength),
-  });
+  const away = (sensorDistance: number): number => {
+    const magnification = magnificationFromDistance(Math.max(sensorDistance, 4 * focalLength), focalLength);
+    return pupilToSubject({...lens, aperture: 1, magnification});
+  };
   const widest = Math.min(job.sensorWidth, job.sensorHeight * job.pictureWidth / job.pictureHeight);
   const fits = firstWhere(focalLength * (1 + 1 / pupilRatio), FARTHEST_MM, (at) => place(lens, at).keptWidth <= widest);
   if (fits === undefined) return undefined;

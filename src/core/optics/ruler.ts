@@ -18,12 +18,13 @@ export interface RulerScale {
 
 /**
  * Scale of a photo from two marked points. Both have to lie at the same depth, on a ruler held across the view in the
- * focus plane (level, upright or slanting): along a ruler that runs away from the camera the scale changes, and two points
- * cannot say how.
+ * focus plane (level, upright or slanting): along a ruler that runs away from the camera the scale changes, and two
+ * points cannot say how.
  * @param apart - mm between the points on the ruler, > 0
  * @param photoWidth - pixels across the whole photo as it left the camera, > 0
  * @param sensorWidth - mm of sensor along that side, > 0
- * @throws {Problem} `ruler-points` when they are not finite or fall together, `ruler-length`, `photo-width`, `sensor-width`
+ * @throws {Problem} `ruler-points` when they are not finite or fall together, `ruler-length`, `photo-width`,
+ * `sensor-width`
  * Source: Pythagoras and the definition of magnification; pixels are taken as square.
  */
 export function rulerScale(

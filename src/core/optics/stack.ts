@@ -68,7 +68,9 @@ export function stackFrames({lens, ends, tilt, limit, overlap = 0.25}: StackJob)
   const whole = nearest - furthest;
   // A depth that is just a zone long is one frame, whatever the last digit says.
   const count = Math.max(1, 1 + Math.ceil((whole / zone - 1) / (1 - overlap) - 1e-9));
-  if (!(count <= MOST_FRAMES)) throw new Problem('frames', count, `at most ${MOST_FRAMES}: a smaller opening or more blur`);
+  if (!(count <= MOST_FRAMES)) {
+    throw new Problem('frames', count, `at most ${MOST_FRAMES}: a smaller opening or more blur`);
+  }
   const step = Math.min(whole / count, zone * (1 - overlap));
   const middle = (nearest + furthest) / 2;
   return {
@@ -162,7 +164,8 @@ export function bestStack(
     requirePositive('shutter', shutter);
     try {
       const frames = stackFrames(set).frames.length;
-      return [{aperture, frames, worst: stackContrast(set, detail, pixel), seconds: frames * shutter + (frames - 1) * settle}];
+      const worst = stackContrast(set, detail, pixel);
+      return [{aperture, frames, worst, seconds: frames * shutter + (frames - 1) * settle}];
     } catch (error) {
       if (!(error instanceof Problem && error.parameter === 'frames')) throw error;
       tooMany = error;

@@ -80,7 +80,8 @@ export function nearestPlace(job: PlanJob, lensIndex: number): TriedPlace {
     const middle = (low + high) / 2;
     if (pictureOnSensor(job, lens, middle, evenFocus(job, lens, middle)) <= widest) high = middle; else low = middle;
   }
-  return tryPlace({...job, room: Infinity, pictureWidth: 1e-6, pictureHeight: 1e-6 * job.pictureHeight / job.pictureWidth}, lensIndex, high, evenFocus(job, lens, high), 1e-9) as TriedPlace;
+  const anyPixels = {...job, room: Infinity, pixelsAcross: Infinity};
+  return tryPlace(anyPixels, lensIndex, high, evenFocus(job, lens, high), 1e-9) as TriedPlace;
 }
 
 /** Focus depth at which both ends are equally blurred, by halving. */
@@ -92,8 +93,8 @@ export function evenFocus(job: PlanJob, {focalLength}: PlanLens, cameraDistance:
   for (let round = 0; round < 60; round++) {
     const focus = (low + high) / 2;
     const ahead = subject + front - focus;
-    if (ahead <= focalLength || disc(focalLength, 8, image, ahead) > disc(focalLength, 8, image, subject + back - focus)) high = focus;
-    else low = focus;
+    const behind = disc(focalLength, 8, image, subject + back - focus);
+    if (ahead <= focalLength || disc(focalLength, 8, image, ahead) > behind) high = focus; else low = focus;
   }
   return low;
 }
@@ -152,7 +153,9 @@ export function fault(job: PlanJob, place: TriedPlace, aperture: number, slack =
  * Frames it takes from where the trial stands, laid one after the other from the front: each is focused so that its
  * zone begins where the overlap wants it, and the zone's end is searched for.
  */
-export function framesNeeded(job: PlanJob, {lensIndex, focusDepth, subject, image, kept}: TriedPlace, aperture: number): number {
+export function framesNeeded(
+  job: PlanJob, {lensIndex, focusDepth, subject, image, kept}: TriedPlace, aperture: number,
+): number {
   const {focalLength} = job.lenses[lensIndex] as PlanLens;
   const limit = job.blurPixels * kept / job.pictureWidth;
   // Frames are aligned by what they show, and everything is drawn in proportion to the image distance.

@@ -1,7 +1,8 @@
 import {clicks} from '../../../src/core/exposure/clicks.js';
 import type {PlanJob} from '../../../src/core/optics/plan-job.js';
 
-const thirds = (least: number, greatest: number): number[] => clicks('aperture', 3, [least, greatest]).map(({value}) => value);
+const thirds = (least: number, greatest: number): number[] =>
+  clicks('aperture', 3, [least, greatest]).map(({value}) => value);
 
 /** Invented, as all jobs here: a 75 mm deep infantry base, upright on a 36 × 24 mm sensor. */
 const infantry: PlanJob = {

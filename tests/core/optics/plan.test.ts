@@ -7,7 +7,7 @@ import {bestFocus} from '../../../src/core/optics/focus.js';
 import {lightLoss, magnificationFromField, sensorToSubject} from '../../../src/core/optics/lens.js';
 import {axialDepth, depthToCover, rulerToAxial} from '../../../src/core/optics/outline.js';
 import type {PlanJob, PlanLens} from '../../../src/core/optics/plan-job.js';
-import type {GiveUp} from '../../../src/core/optics/plan.js';
+import type {GiveUp} from '../../../src/core/optics/give-up.js';
 import type {PlanWay} from '../../../src/core/optics/plan-way.js';
 import {shotPlan} from '../../../src/core/optics/plan.js';
 import {stackContrast, stackFrames} from '../../../src/core/optics/stack.js';
@@ -160,7 +160,8 @@ describe('wishes that cannot all be had', () => {
   function yielded(wishes: PlanJob, {wish, to}: GiveUp): PlanJob {
     switch (wish) {
       case 'frames': return {...wishes, mostFrames: to};
-      case 'picture-width': return {...wishes, pictureWidth: to, pictureHeight: wishes.pictureHeight * to / wishes.pictureWidth};
+      case 'picture-width':
+        return {...wishes, pictureWidth: to, pictureHeight: wishes.pictureHeight * to / wishes.pictureWidth};
       case 'blur-limit': return {...wishes, blurPixels: to};
       case 'contrast': return {...wishes, leastContrast: to};
       case 'shutter': return {...wishes, shutterRange: [wishes.shutterRange[0], to]};

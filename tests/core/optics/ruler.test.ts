@@ -74,7 +74,8 @@ describe('what looked sharp along a ruler', () => {
    * Rendered depth chart: blur measured on dots at known depths (1 % above 3 pixels). The marks are where a straight
    * line between two dots passes the limit, 2 % more.
    */
-  it.each(strips.map((strip) => [strip.render, strip] as const))('reads a rendered row of dots, %s', (_, {camera, dots}) => {
+  const rows = strips.map((strip) => [strip.render, strip] as const);
+  it.each(rows)('reads a rendered row of dots, %s', (_, {camera, dots}) => {
     const focusAt = camera.focus_distance_lens_mm + (dots[0]?.depth_mm ?? NaN) - (dots[0]?.distance_mm ?? NaN);
     const ends = [dots[0], dots.at(-1)].map((dot) => dot?.measured_blur_mm ?? NaN);
     const limit = 0.6 * Math.min(...ends);
