@@ -1,3 +1,7 @@
+import {compareShots} from '../core/tone/compare.js';
+import type {Comparison} from '../core/tone/compare.js';
+import {readLevel} from '../core/tone/level.js';
+import type {Level} from '../core/tone/level.js';
 import type {Crop, Pixels} from '../core/tone/pixels.js';
 import {cutOut} from '../core/tone/pixels.js';
 import type {Tally} from '../core/tone/tally.js';
@@ -20,6 +24,9 @@ export interface Picture {
 export const QUESTIONS = {
   tally: ({tiles}: Picture, crop: Crop): Tally => tallyFromTiles(tiles, crop),
   pixels: ({pixels}: Picture, crop: Crop): Pixels => cutOut(pixels, crop),
+  level: ({pixels}: Picture, region: Crop): Level => readLevel(pixels, region),
+  /** How the picture differs from the other one, which was taken before it; the crop is the other one's. */
+  compare: ({pixels}: Picture, crop: Crop, before?: Picture): Comparison => compareShots(before?.pixels ?? pixels, pixels, crop),
 };
 
 export type Questions = typeof QUESTIONS;
