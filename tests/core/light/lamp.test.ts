@@ -116,6 +116,8 @@ describe('laws of light', () => {
   });
   test('a stop of power doubles the light, and a set twice as large needs two', () => {
     fc.assert(fc.property(anyLamp, anyPlace, anyFacing, anyFlag, (lamp, at, facing, flag) => {
+      // A point within a hair of the card's plane: the card hides all or nothing, by rounding.
+      fc.pre(Math.abs(offPlane(flag, at)) > 0.001);
       const light = illuminance(lamp, at, facing, [flag]);
       expect(illuminance({...lamp, power: lamp.power + 1}, at, facing, [flag])).toBeCloseTo(2 * light, 9);
       const twice = (point: Point): Point => [2 * point[0], 2 * point[1], 2 * point[2]];
