@@ -1,4 +1,4 @@
-import {codeFromLinear, linearTable, LUMINANCE_WEIGHTS, TOP_CODE} from './light.js';
+import {codeFromLinear, linearTable, LUMINANCE_WEIGHTS, NEAR_WHITE_CODE, TOP_CODE} from './light.js';
 
 /**
  * Luminance is added up in whole parts of this, so that counting millions of pixels needs no floating point and gives
@@ -6,15 +6,16 @@ import {codeFromLinear, linearTable, LUMINANCE_WEIGHTS, TOP_CODE} from './light.
  */
 const PARTS_OF_WHITE = 2 ** 16;
 
-/** Bit from which a part table counts channels at 255, and the one from which it counts channels at 0. */
+/** Bits from which a part table counts channels at 255, those near it, and those at 0; two bits each. */
 export const AT_WHITE_BIT = 20;
+export const NEAR_WHITE_BIT = 22;
 export const AT_BLACK_BIT = 24;
 /** The bits of a sum that are luminance. */
 export const PARTS_MASK = 2 ** AT_WHITE_BIT - 1;
 
 /** Tables that turn three codes into a brightness code with two additions and no multiplication. */
 export interface BrightnessTables {
-  /** Luminance of a red code in parts, plus one at {@link AT_WHITE_BIT} for 255 and one at {@link AT_BLACK_BIT} for 0. */
+  /** Luminance of a red code in parts, plus one at each of the bits above that applies. */
   readonly red: Int32Array;
   readonly green: Int32Array;
   readonly blue: Int32Array;
@@ -38,7 +39,8 @@ export function brightnessTables(): BrightnessTables {
 function partsOf(weight: number): Int32Array {
   return Int32Array.from(linearTable(), (light, code) =>
     Math.round(light * weight * PARTS_OF_WHITE)
-      + (code === TOP_CODE ? 2 ** AT_WHITE_BIT : 0) + (code === 0 ? 2 ** AT_BLACK_BIT : 0));
+      + (code === TOP_CODE ? 2 ** AT_WHITE_BIT : 0) + (code >= NEAR_WHITE_CODE ? 2 ** NEAR_WHITE_BIT : 0)
+      + (code === 0 ? 2 ** AT_BLACK_BIT : 0));
 }
 
 /**

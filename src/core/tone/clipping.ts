@@ -69,6 +69,11 @@ export interface Edges {
   readonly anyAtBlack: number;
   /** Share of the pixels with at least one of red, green, blue at 255. */
   readonly anyAtWhite: number;
+  /**
+   * Share of the pixels with at least one of red, green, blue at 252 or above. In a JPEG this is nearer than
+   * {@link Edges.anyAtWhite} to what was cut off before it was saved; in a PNG it is an upper bound.
+   */
+  readonly anyNearWhite: number;
   /** Colours that are lost at white while brightness is not: a chart of brightness alone would hide them. */
   readonly hiddenAtWhite: readonly Channel[];
   /** Colours that are lost at black while brightness is not. */
@@ -89,6 +94,7 @@ export function edgesOf(tally: Tally, stray: number = STRAY_SHARE): Edges {
     ...of,
     anyAtBlack: tally.anyBlack / tally.pixels,
     anyAtWhite: tally.anyWhite / tally.pixels,
+    anyNearWhite: tally.anyNearWhite / tally.pixels,
     hiddenAtWhite: brightness.whiteLost ? [] : COLOUR_CHANNELS.filter((channel) => of[channel].whiteLost),
     hiddenAtBlack: brightness.blackLost ? [] : COLOUR_CHANNELS.filter((channel) => of[channel].blackLost),
   };

@@ -3,6 +3,12 @@ import {requireNotNegative, requireWithin} from '../problem.js';
 /** Highest code value of an 8-bit picture; 0 and this one are the outer edges of every chart. */
 export const TOP_CODE = 255;
 
+/**
+ * Codes from here to 255 may have been 255 before the picture was saved: a JPEG of good quality moves codes by a few, and
+ * in an area that was cut off at white, half of them downwards. Found on rendered pictures whose clipping is known.
+ */
+export const NEAR_WHITE_CODE = 252;
+
 /** Share of each channel in luminance, red, green, blue. Source: ITU-R BT.709, also IEC 61966-2-1. */
 export const LUMINANCE_WEIGHTS = [0.2126, 0.7152, 0.0722] as const;
 

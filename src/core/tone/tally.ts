@@ -1,5 +1,8 @@
 import {Problem} from '../problem.js';
-import {ANY_BLACK_AT, ANY_WHITE_AT, BLUE_AT, BRIGHTNESS_AT, countInto, COUNTS, GREEN_AT, PIXELS_AT} from './count.js';
+import {countInto} from './count.js';
+import {
+  ANY_BLACK_AT, ANY_NEAR_WHITE_AT, ANY_WHITE_AT, BLUE_AT, BRIGHTNESS_AT, COUNTS, GREEN_AT, PIXELS_AT,
+} from './layout.js';
 import {cropOnto, wholeOf} from './pixels.js';
 import type {Crop, Pixels} from './pixels.js';
 
@@ -14,6 +17,8 @@ export interface Tally {
   readonly anyBlack: number;
   /** Pixels with at least one of red, green, blue at 255. */
   readonly anyWhite: number;
+  /** Pixels with at least one of red, green, blue at 252 or above: see {@link NEAR_WHITE_CODE}. */
+  readonly anyNearWhite: number;
   /** Pixels counted. Fewer than the crop holds when the picture is transparent in places. */
   readonly pixels: number;
 }
@@ -49,6 +54,7 @@ export function tallyFrom(counts: Uint32Array): Tally {
     brightness: counts.subarray(BRIGHTNESS_AT, ANY_BLACK_AT),
     anyBlack: counts[ANY_BLACK_AT] as number,
     anyWhite: counts[ANY_WHITE_AT] as number,
+    anyNearWhite: counts[ANY_NEAR_WHITE_AT] as number,
     pixels: counts[PIXELS_AT] as number,
   };
 }

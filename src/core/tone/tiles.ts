@@ -1,4 +1,5 @@
-import {countInto, COUNTS} from './count.js';
+import {countInto} from './count.js';
+import {COUNTS} from './layout.js';
 import {cropOnto} from './pixels.js';
 import type {Crop, Pixels} from './pixels.js';
 import {tallyFrom, wordsOf} from './tally.js';

@@ -6,7 +6,7 @@ import type {Tally} from '../../../src/core/tone/tally.js';
 export function plainTally({data, width}: Pixels, crop: Crop): Tally {
   const [red, green, blue, brightness] = [0, 1, 2, 3].map(() => new Uint32Array(256)) as
     [Uint32Array, Uint32Array, Uint32Array, Uint32Array];
-  let [anyBlack, anyWhite, pixels] = [0, 0, 0];
+  let [anyBlack, anyWhite, anyNearWhite, pixels] = [0, 0, 0, 0];
   for (let y = crop.y; y < crop.y + crop.height; y++) {
     for (let x = crop.x; x < crop.x + crop.width; x++) {
       const [r, g, b, alpha] = data.subarray((y * width + x) * 4, (y * width + x) * 4 + 4) as unknown as number[];
@@ -17,10 +17,11 @@ export function plainTally({data, width}: Pixels, crop: Crop): Tally {
       brightness[brightnessCode(r!, g!, b!)]!++;
       if (Math.min(r!, g!, b!) === 0) anyBlack++;
       if (Math.max(r!, g!, b!) === 255) anyWhite++;
+      if (Math.max(r!, g!, b!) >= 252) anyNearWhite++;
       pixels++;
     }
   }
-  return {red, green, blue, brightness, anyBlack, anyWhite, pixels};
+  return {red, green, blue, brightness, anyBlack, anyWhite, anyNearWhite, pixels};
 }
 
 /** A picture of random colours, every fourth value at an edge; the same for the same seed. */

@@ -43,6 +43,19 @@ describe('tally', () => {
     }));
   });
 
+  it.each([['opaque', false], ['translucent', true]])('counts %s pictures of over a megapixel the same', (_, translucent) => {
+    const pixels = noise(1201, 1000, 7, translucent);
+    for (const crop of [wholeOf(pixels), {x: 1, y: 2, width: 1199, height: 997}]) {
+      expect(tallyPixels(pixels, crop)).toEqual(plainTally(pixels, crop));
+    }
+  });
+
+  it('counts a large picture that is transparent in one corner only', () => {
+    const pixels = noise(1300, 900, 8);
+    for (const at of [3, 4 * 640_003 + 3, pixels.data.length - 1]) pixels.data[at] = 10;
+    expect(tallyPixels(pixels)).toEqual(plainTally(pixels, wholeOf(pixels)));
+  });
+
   it('counts nothing outside the crop', () => {
     const pixels = strip([255, 255, 255, 10], [40, 50, 60, 5], [0, 0, 0, 10]);
     const tally = tallyPixels(pixels, {x: 10, y: 0, width: 5, height: 1});
