@@ -110,6 +110,18 @@ describe('sharp-zone-bar', () => {
     expect(el.shutter / el.aperture ** 2).to.be.closeTo(0.25 / 64, 1e-9);
   });
 
+  it('lets the ISO pay when the shutter goes no further, and says so', async () => {
+    const el = await fixture<SharpZoneBar>(html`<sharp-zone-bar aperture="f/8" shutter="30 s" iso="100" field-width="180"
+      base-depth="30" figure-height="0" focus="14"></sharp-zone-bar>`);
+    const down = ways(el).find((button) => flat(button.textContent).startsWith('Stop down'));
+    expect(flat(down?.textContent)).to.contain('the shutter goes no further').and.to.contain('ISO');
+    const light = el.shutter * el.iso / el.aperture ** 2;
+    down?.click();
+    await el.updateComplete;
+    expect(el.iso).to.be.above(100);
+    expect(el.shutter * el.iso / el.aperture ** 2).to.be.closeTo(light, light * 1e-9); // laws of light: t·S/N² stays
+  });
+
   it('asks only for the focus when the focus is all that is wrong', async () => {
     const el = await fixture<SharpZoneBar>(html`<sharp-zone-bar aperture="f/16" field-width="300" base-depth="30"
       figure-height="0" focus="-25"></sharp-zone-bar>`);
@@ -380,7 +392,7 @@ describe('sharp-zone-bar', () => {
       const group = await unfold(el, /to stack/);
       const at = /from the front on: ([^.]+(?:\.\d[^.]*)*)\./.exec(flat(group.textContent))?.[1]
         ?.split(', ').map((text) => Number(text.replace('−', '-').replace(/\s*mm/, ''))) ?? [];
-      expect(at.length).to.equal(Number(/Or (\d+) frames/.exec(flat(group.textContent))?.[1]));
+      expect(at.length).to.equal(Number(/(\d+) frames hold it/.exec(flat(group.textContent))?.[1]));
       expect(inside(el).querySelectorAll('line.frame').length).to.equal(at.length);
       const reached = at.map((focus) => {
         const {zone} = zoneFit({...framingOf(el.shot).framing, focus});
@@ -389,6 +401,17 @@ describe('sharp-zone-bar', () => {
       expect(reached[0]?.[0]).to.be.at.most(-9 + 0.5);
       expect(reached.at(-1)?.[1]).to.be.at.least(60 - 0.5);
       for (let k = 1; k < reached.length; k++) expect(reached[k]?.[0]).to.be.below(reached[k - 1]?.[1] ?? NaN);
+    });
+
+    it('sets the aperture at which a stack is best, the shutter following, and then has no better one', async () => {
+      const el = await bearer();
+      const group = await unfold(el, /to stack/);
+      const light = el.aperture ** 2 / el.shutter;
+      const best = /Best at f\/(\S+): (\d+) frames/.exec(flat(group.textContent));
+      expect(best).to.exist;
+      await press(el, `Set f/${best?.[1]}`);
+      expect(el.aperture ** 2 / el.shutter).to.be.closeTo(light, light * 1e-9);
+      expect(flat(group.textContent)).to.contain(`${best?.[2]} frames hold it`).and.to.contain('No aperture is better for it');
     });
 
     it('offers no stack while one frame holds everything', async () => {

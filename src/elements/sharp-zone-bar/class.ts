@@ -1,7 +1,6 @@
 import {html, nothing, type PropertyValues, type TemplateResult} from 'lit';
 import type {ClicksPerStop} from '../../core/exposure/clicks.js';
 import {fieldWidth, magnificationFromDistance} from '../../core/optics/lens.js';
-import type {Stack} from '../../core/optics/stack.js';
 import {Problem} from '../../core/problem.js';
 import type {CropShare, ShotKey} from '../../core/shot/shot.js';
 import {readLength, type LengthUnit} from '../../core/units.js';
@@ -16,7 +15,7 @@ import {extras, type ExtrasState} from './extras.js';
 import {FocusSlider} from './focus-slider.js';
 import {focusHandle, picture} from './picture.js';
 import {readShot, type Reading} from './reading.js';
-import {stackOf} from './stack.js';
+import {needsStack, stackOffer, type StackOffer} from './stack.js';
 import {zoneStyles} from './styles.js';
 import type {Way} from './ways.js';
 import {
@@ -132,7 +131,7 @@ export class SharpZoneBar extends ShotElement {
   #detail: SaidDetail = {pixels: 1};
   #detailProblem: Problem | undefined;
   #contrast: DetailContrast | undefined;
-  #frames: Stack['frames'] = [];
+  #offer: StackOffer | undefined;
   #curve: 'blur' | 'contrast' = 'blur';
   #state: ExtrasState = {back: 0, graduations: {zero: '', nearest: '', farthest: ''}, stackOpen: false};
   #sheet: Sheet | undefined;
@@ -175,13 +174,13 @@ export class SharpZoneBar extends ShotElement {
 
   protected override willUpdate(changed: PropertyValues): void {
     super.willUpdate(changed);
-    this.#takeDetail();
+    this.#takeDetail(changed.has('detail'));
     try {
       const reading = readShot(this.shot);
       this.#sheet = this.#slider.sheet
         ?? sheetFor(this.#width, reading.framing.outline, [reading.front, reading.back], this.shot.focus);
-      this.#contrast = detailContrast(reading, this.#detail);
-      this.#frames = stackOf(reading);
+      this.#contrast = this.#curve === 'contrast' ? detailContrast(reading, this.#detail) : undefined;
+      this.#offer = this.#state.stackOpen && needsStack(reading) ? stackOffer(reading, this.#detail) : undefined;
       this.#reading = reading;
       this.#trouble = undefined;
     } catch (error) {
@@ -191,10 +190,11 @@ export class SharpZoneBar extends ShotElement {
   }
 
   /** A detail that cannot be read leaves the last one in use. */
-  #takeDetail(): void {
+  #takeDetail(fresh: boolean): void {
     const detail = readDetail(this.detail, this.shot.unit);
     this.#detailProblem = detail instanceof Problem ? detail : undefined;
     if (!(detail instanceof Problem)) this.#detail = detail;
+    else if (fresh) this.dispatchEvent(new ShotProblemEvent(detail));
   }
 
   protected override verdictText(): string {
@@ -206,7 +206,7 @@ export class SharpZoneBar extends ShotElement {
     return html`<section class="plate" part="plate">
       ${this.#trouble ? html`<p class="problem">${impossible(this.#trouble)}</p>` : nothing}
       ${reading ? this.#renderReading(reading) : html`<slot></slot>`}
-      <div class="fields screen-only">${everyday(this.#host)}</div>
+      <div class="fields">${everyday(this.#host)}</div>
       <div class="set-up screen-only">${setUp(this.#host, reading)}${reading ? this.#renderExtras(reading) : nothing}</div>
       ${this.renderAnnouncement()}
     </section>`;
@@ -233,7 +233,7 @@ export class SharpZoneBar extends ShotElement {
     return html`<div class="drawing">
       <svg role="group" aria-label=${MARKS.drawing} width=${sheet.width}
         height=${sheet.height} viewBox="0 0 ${sheet.width} ${sheet.height}">
-        ${picture(sheet, reading, this.#curve === 'contrast' ? this.#contrast : undefined, this.#state.stackOpen ? this.#frames : [])}
+        ${picture(sheet, reading, this.#contrast, this.#offer?.frames ?? [])}
         <g class="handle" role="slider" tabindex="0" aria-label=${MARKS.handle}
           aria-valuemin=${Math.round(sheet.left)} aria-valuemax=${Math.round(sheet.right)} aria-valuenow=${+focus.toFixed(1)}
           aria-valuetext=${place(focus, unit)} @keydown=${slider.key} @pointerdown=${slider.grip}
@@ -261,7 +261,7 @@ export class SharpZoneBar extends ShotElement {
   #renderCurves(reading: Reading): TemplateResult {
     const pressed = (curve: 'blur' | 'contrast'): TemplateResult => html`<button type="button" aria-pressed=${this.#curve === curve}
       @click=${() => { this.#curve = curve; this.requestUpdate(); }}>${EXTRAS[curve]}</button>`;
-    const contrast = this.#curve === 'contrast' ? this.#contrast : undefined;
+    const contrast = this.#contrast;
     return html`<div class="curves screen-only">
         <div class="pair" role="group" aria-label=${EXTRAS.curve}>${pressed('blur')}${pressed('contrast')}</div>
         ${contrast ? textField({
@@ -274,7 +274,7 @@ export class SharpZoneBar extends ShotElement {
 
   /** Price of distance, frames of a stack, the reader's own limit. */
   #renderExtras(reading: Reading): TemplateResult {
-    return extras(reading, this.#frames, this.#state, (state) => { this.#state = state; this.requestUpdate(); },
+    return extras(reading, this.#offer, this.#state, (state) => { this.#state = state; this.requestUpdate(); },
       (changes) => { this.act(changes); });
   }
 

@@ -28,9 +28,14 @@ export interface DetailContrast {
 /** Contrast that rounds to nothing. */
 const NOTHING = 0.005;
 
+/** The detail as the optics take it. */
+export const sensorDetail = (said: SaidDetail, {picture}: Reading): Detail =>
+  ('pixels' in said ? {onSensor: said.pixels * onePixel(picture)} : said);
+
 /** @throws {Problem} as contrastAlong */
-export function detailContrast({framing: {lens}, picture, fit, along}: Reading, said: SaidDetail): DetailContrast {
-  const detail: Detail = 'pixels' in said ? {onSensor: said.pixels * onePixel(picture)} : said;
+export function detailContrast(reading: Reading, said: SaidDetail): DetailContrast {
+  const {framing: {lens}, fit, along} = reading;
+  const detail = sensorDetail(said, reading);
   const contrast = contrastAlong(lens, detail);
   const kept = (depth: number): number | null => {
     const here = contrast(depth);

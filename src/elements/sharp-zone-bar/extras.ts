@@ -1,10 +1,10 @@
 import {html, nothing, type TemplateResult} from 'lit';
-import type {Stack} from '../../core/optics/stack.js';
 import type {Shot} from '../../core/shot/shot.js';
 import {distanceGroup} from './distance-price.js';
 import {ownLimitGroup, type Graduations} from './own-limit.js';
 import type {Reading} from './reading.js';
-import {EXTRAS, stackTitle, stackWords} from './words.js';
+import {needsStack, type StackOffer} from './stack.js';
+import {EXTRAS, stackBest, stackWords} from './words.js';
 
 /** What has been asked so far of what is asked less often. */
 export interface ExtrasState {
@@ -16,15 +16,16 @@ export interface ExtrasState {
 
 /** Frames of a stack, price of distance, the reader's own limit: a group each, closed until it is asked for. */
 export function extras(
-  reading: Reading, frames: Stack['frames'], state: ExtrasState,
+  reading: Reading, offer: StackOffer | undefined, state: ExtrasState,
   onChange: (state: ExtrasState) => void, onApply: (changes: Partial<Shot>) => void,
 ): TemplateResult {
   const toggled = (event: Event): void => {
     onChange({...state, stackOpen: (event.target as HTMLDetailsElement).open});
   };
   return html`
-    ${frames.length ? html`<details ?open=${state.stackOpen} @toggle=${toggled}>
-      <summary>${stackTitle(frames, reading)}</summary><p class="note">${stackWords(frames, reading)}</p>
+    ${needsStack(reading) ? html`<details ?open=${state.stackOpen} @toggle=${toggled}>
+      <summary>${EXTRAS.stack}</summary>
+      ${state.stackOpen ? html`<div class="group">${offer ? stackGroup(reading, offer, onApply) : html`<p class="note">${EXTRAS.noStack}</p>`}</div>` : nothing}
     </details>` : nothing}
     ${reading.framing.lens.magnification <= 1 ? html`<details>
       <summary>${EXTRAS.distance}</summary>
@@ -35,4 +36,13 @@ export function extras(
       <summary>${EXTRAS.own}</summary>
       ${ownLimitGroup(reading, state.graduations, (graduations) => { onChange({...state, graduations}); }, onApply)}
     </details>`;
+}
+
+function stackGroup(reading: Reading, offer: StackOffer, onApply: (changes: Partial<Shot>) => void): TemplateResult {
+  const {best, changes} = offer;
+  const set = Math.abs(best.aperture / reading.shot.aperture - 1) < 1e-6;
+  return html`<p class="note">${stackWords(offer, reading)} ${stackBest(offer, reading)}</p>
+    ${set ? nothing : html`<div><button type="button" @click=${() => { onApply(changes); }}>
+      ${EXTRAS.setAperture(best.aperture)}${changes.shutter === undefined ? nothing : html` <span>${EXTRAS.withShutter(changes.shutter)}</span>`}
+    </button></div>`}`;
 }

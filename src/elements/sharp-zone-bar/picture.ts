@@ -126,8 +126,8 @@ function drawPanel(sheet: Sheet, {from, to, nearest, front, back}: Reading, pane
       <polyline class="curve" points=${points(to, Infinity)}></polyline>
     </g>
     ${([front, back] as const).map((mark, at) => endDot(sheet, mark, most, ends[at] as PanelEnd, (at === 0) !== (crowded || !panel.falls)))}
-    ${panel.falls ? nothing : svg`<text x=${width} y=${sheet.panel + 10} text-anchor="end" class="quiet">${percent(1)}</text>
-      <line class="line fine" x1=${width - 12} y1=${sheet.panel} x2=${width} y2=${sheet.panel}></line>`}
+    ${panel.falls ? nothing : svg`<text x=${width} y=${sheet.panel + 4} text-anchor="end" class="quiet">${percent(1)}</text>
+      <line class="line fine" x1=${width - 46} y1=${sheet.panel} x2=${width - 36} y2=${sheet.panel}></line>`}
     <text x="0" y=${floor + 15} class="quiet">${panel.caption}</text>`;
 }
 

@@ -1,17 +1,47 @@
-import {stackFrames, type Stack} from '../../core/optics/stack.js';
+import {clicks} from '../../core/exposure/clicks.js';
+import {afterStops, lightStops} from '../../core/exposure/stops.js';
+import {bestStack, stackFrames, type Stack, type StackChoice, type StackJob} from '../../core/optics/stack.js';
 import {Problem} from '../../core/problem.js';
+import type {Shot} from '../../core/shot/shot.js';
+import {sensorDetail, type SaidDetail} from './detail.js';
 import type {Reading} from './reading.js';
+import {paid} from './ways.js';
 
-/**
- * The frames that would hold the figure at the aperture that is set, from the front on; none when a single frame does,
- * or when nobody would take so many.
- */
-export function stackOf({fit, framing: {lens, tilt, limit}, ways}: Reading): Stack['frames'] {
-  if (fit.end === null || ways.ways.some(({kind}) => kind === 'refocus')) return [];
+/** Several frames in place of one. */
+export interface StackOffer {
+  /** From the front on, at the aperture that is set; empty when it would take more than anybody takes. */
+  readonly frames: Stack['frames'];
+  /** The aperture at which the frames are best for the finest line, and what sets it. */
+  readonly best: StackChoice;
+  readonly changes: Partial<Shot>;
+}
+
+/** Time to turn the ring and wait until nothing sways, s. Common practice, no source. */
+export const SETTLE_SECONDS = 2;
+
+/** Whether one frame will not do, wherever the focus is. */
+export const needsStack = ({fit, ways}: Reading): boolean => fit.end !== null && !ways.ways.some(({kind}) => kind === 'refocus');
+
+/** The frames that would hold the figure; `undefined` when nobody would take so many at any aperture. */
+export function stackOffer(reading: Reading, detail: SaidDetail): StackOffer | undefined {
+  const {fit, framing: {lens, tilt, limit}, shot} = reading;
+  const job: StackJob = {lens, ends: fit.depth, tilt, limit};
+  const apertures = clicks('aperture', shot.clicksPerStop, [shot.apertureWidest, shot.apertureSmallest]).map(({value}) => value);
+  return unlessTooMany(() => {
+    const {best} = bestStack(job, {
+      detail: sensorDetail(detail, reading), apertures, settle: SETTLE_SECONDS,
+      shutterFor: (aperture) => afterStops('shutter', shot.shutter, -lightStops('aperture', shot.aperture, aperture)),
+    });
+    const frames = unlessTooMany(() => stackFrames(job).frames) ?? [];
+    return {frames, best, changes: paid(shot, best.aperture, shot.focus).changes};
+  });
+}
+
+function unlessTooMany<T>(make: () => T): T | undefined {
   try {
-    return stackFrames({lens, ends: fit.depth, tilt, limit}).frames;
+    return make();
   } catch (error) {
-    if (!(error instanceof Problem)) throw error;
-    return [];
+    if (!(error instanceof Problem && error.parameter === 'frames')) throw error;
+    return undefined;
   }
 }

@@ -38,5 +38,12 @@ export const zoneStyles = css`
   .hit { fill: transparent; stroke: none; }
   .handle:focus-visible .hit { stroke: var(--accent); stroke-width: 2; }
   .handle:hover .tab { stroke: currentColor; stroke-width: 1.5; }
-  @media (forced-colors: active) { .dot { fill: Canvas; } }
+  @media (forced-colors: active) {
+    .dot { fill: Canvas; }
+    button[aria-pressed='true'] { border-block-end: 4px solid Highlight; }
+  }
+  @media print {
+    .ways button { display: grid !important; border: 0; padding: 0; }
+    .ways button::after { content: none; }
+  }
 `;

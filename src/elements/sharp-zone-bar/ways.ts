@@ -111,7 +111,7 @@ function bothTogether(
 }
 
 /** Another f-number at the same exposure: paid by the shutter, and past the shutter's limit by the ISO. */
-function paid(shot: Shot, aperture: number, focus: number): Pick<Way, 'changes' | 'rounding'> {
+export function paid(shot: Shot, aperture: number, focus: number): Pick<Way, 'changes' | 'rounding'> {
   const wanted = afterStops('shutter', shot.shutter, -lightStops('aperture', shot.aperture, aperture));
   const shutter = nearestClick('shutter', wanted, shot.clicksPerStop, [shot.shutterFastest, shot.shutterSlowest]);
   // Half a click is rounding; more is the end of the dial.

@@ -3,12 +3,12 @@ import type {Problem} from '../../core/problem.js';
 import {writeAperture, writeIso, writeShutter, writeStops} from '../../core/exposure/write.js';
 import type {Shot} from '../../core/shot/shot.js';
 import type {LengthUnit} from '../../core/units.js';
-import type {Stack} from '../../core/optics/stack.js';
 import type {DetailContrast, SaidDetail} from './detail.js';
 import type {DistancePrice} from './distance-price.js';
 import {NBSP, length, percent, pixels, plain, tight, whole} from './lengths.js';
 import type {OwnLimit} from './own-limit.js';
 import type {Reading} from './reading.js';
+import {SETTLE_SECONDS, type StackOffer} from './stack.js';
 import type {Way} from './ways.js';
 
 /** A mark on the ruler as a place to point at. */
@@ -183,17 +183,21 @@ export function pixelsToSpare({reach}: DistancePrice, {unit}: Shot): string {
   return reach > 0 ? `Your pixels reach ${length(reach, unit)} back.` : 'There are no pixels to spare.';
 }
 
-/** Heading of the frames of a stack. */
-export function stackTitle(frames: Stack['frames'], {shot}: Reading): string {
-  return `Or ${frames.length} frames to stack at ${writeAperture(shot.aperture)}`;
+/** Where each frame is focused at the aperture that is set. */
+export function stackWords({frames}: StackOffer, {shot}: Reading): string {
+  const aperture = writeAperture(shot.aperture);
+  if (!frames.length) return `At ${aperture} it would take more frames than anybody takes.`;
+  const at = frames.map(({focus}) => `${focus <= -0.05 ? '−' : ''}${length(focus, shot.unit)}`).join(', ');
+  return `At ${aperture} ${frames.length} frames hold it, each zone overlapping the next by a quarter or more. Focus behind the base’s front edge, from the front on: ${at}.`;
 }
 
-/** Where each frame is focused. */
-export function stackWords(frames: Stack['frames'], {shot}: Reading): string {
-  const seconds = frames.length * shot.shutter;
-  const at = frames.map(({focus}) => `${focus < 0 && Math.abs(focus) >= 0.05 ? '−' : ''}${length(focus, shot.unit)}`).join(', ');
-  return `Focus behind the base’s front edge, from the front on: ${at}. Each zone covers a quarter of the next or more; exposures ${
-    tight(writeShutter(seconds))} in all.`;
+/** The aperture at which a stack is best. */
+export function stackBest({best, frames}: StackOffer, {shot}: Reading): string {
+  const time = tight(writeShutter(Math.max(1, Math.round(best.seconds))));
+  const worst = best.worst > 0 ? percent(best.worst) : 'nothing';
+  const taken = `with ${SETTLE_SECONDS}${NBSP}s between frames about ${time} in all; the finest line keeps ${worst} of its contrast at worst`;
+  return frames.length && Math.abs(best.aperture / shot.aperture - 1) < 1e-6 ? `No aperture is better for it: ${taken}.`
+    : `Best at ${writeAperture(best.aperture)}: ${best.frames} frames, ${taken}.`;
 }
 
 /** What a ruler shot says of its reader. */
@@ -207,6 +211,9 @@ export function ownLimit({blurLimit, focus}: OwnLimit, {shot}: Reading): string 
 /** Labels of what is asked less often. */
 export const EXTRAS = {
   curve: 'Curve under the ruler', blur: 'Blur', contrast: 'Contrast', detail: 'Finest line', detailHint: '1 px, or 0.2 mm on the figure',
+  stack: 'Or several frames, to stack', setAperture: (aperture: number) => `Set ${writeAperture(aperture)} for it`,
+  withShutter: (shutter: number) => `shutter ${tight(writeShutter(shutter))}`,
+  noStack: 'It would take more frames than anybody takes, at any aperture.',
   distance: 'What a step back is worth', back: 'Camera back by', goBack: (by: string) => `Go ${by} back and crop`,
   own: 'Your own limit, from a ruler shot',
   ownLimitHow: 'Photograph a flat ruler that runs away from the camera past the base’s front edge, with the settings above. '
