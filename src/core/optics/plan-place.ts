@@ -66,13 +66,14 @@ const FARTHEST_MM = 1e7;
 /**
  * Where a lens can stand: no nearer than the figure fits the frame, the lens focuses and life size allows, no further
  * than the room and the pixels wanted allow.
- * @returns mm from the entrance pupil to the focus plane; `undefined` when there is no such place
+ * @returns `near` and `far`, and `closest`, nearer than which nothing can be focused; mm from the entrance pupil to the
+ * focus plane; `undefined` when there is no such place
  * @throws {Problem} as {@link placer}
  */
 export function standingRoom(
   job: PlanJob, lens: PlanLens, place: (lens: PlanLens, distance: number) => Place,
-): {readonly near: number; readonly far: number} | undefined {
-  const {focalLength, pupilRatio = 1, closest = 0} = lens;
+): {readonly near: number; readonly far: number; readonly closest: number} | undefined {
+  const {focalLength, pupilRatio = 1} = lens;
   if (job.room < 4 * focalLength) return undefined;
   const away = (sensorDistance: number): number => {
     const magnification = magnificationFromDistance(Math.max(sensorDistance, 4 * focalLength), focalLength);
@@ -81,10 +82,11 @@ export function standingRoom(
   const widest = Math.min(job.sensorWidth, job.sensorHeight * job.pictureWidth / job.pictureHeight);
   const fits = firstWhere(focalLength * (1 + 1 / pupilRatio), FARTHEST_MM, (at) => place(lens, at).keptWidth <= widest);
   if (fits === undefined) return undefined;
-  const near = Math.max(fits, away(closest));
+  const closest = away(lens.closest ?? 0);
+  const near = Math.max(fits, closest);
   const enough = job.pictureWidth * (1 - 1e-9);
   const short = firstWhere(near, away(job.room), (at) => place(lens, at).pixelsAcross < enough);
   // Halving ends on the far side of the limit, by less than the last digits matter.
   const far = short === undefined ? away(job.room) : short * (1 - 1e-12);
-  return far >= near && place(lens, near).pixelsAcross >= enough ? {near, far} : undefined;
+  return far >= near && place(lens, near).pixelsAcross >= enough ? {near, far, closest} : undefined;
 }

@@ -24,6 +24,8 @@ interface Stand {
   readonly lens: PlanLens;
   readonly near: number;
   readonly far: number;
+  /** Nearest that it focuses, mm from the entrance pupil */
+  readonly closest: number;
   readonly nearest: Place;
   readonly at: (distance: number) => Place;
   /** Front to back along the axis, mm */
@@ -80,7 +82,13 @@ function* atAperture(job: FullJob, stand: Stand, aperture: number): Generator<Ca
     };
     const cost = (distance: number): number =>
       weigh(priceOf(job, lensIndex, aperture, at(distance), nearest, frames, time(distance)), job.rates);
-    for (const distance of worthwhile(Math.max(holds, lit), far, clear, job.leastContrast, cost)) {
+    // The frontmost frame is focused nearer than the framing.
+    const focused = firstWhere(Math.max(holds, lit), far, (distance) => {
+      const step = spreadStep(job, blurShare(at(distance)), frames) / blurShare(at(distance));
+      const nearer = spread / (distance + Math.hypot(distance, spread));
+      return distance * (1 + 1e-12) >= stand.closest * (1 + (frames - 1) * step * nearer);
+    });
+    for (const distance of focused === undefined ? [] : worthwhile(focused, far, clear, job.leastContrast, cost)) {
       if (time(distance) < stand.shortest) continue;
       yield {lensIndex, aperture, frames, place: at(distance), nearest, cost: cost(distance)};
     }
@@ -99,8 +107,12 @@ function contrast(job: FullJob, lens: PlanLens, aperture: number, place: Place, 
 
 /** Largest blur in a stack, as a share of the kept width: half of what the spread frames leave of the depth. */
 function worstBlur(job: FullJob, blurShare: number, frames: number): number {
-  const zone = job.blurPixels / job.pictureWidth;
-  return blurShare - (frames - 1) * Math.min(blurShare / frames, zone * (1 - job.overlap));
+  return blurShare - (frames - 1) * spreadStep(job, blurShare, frames);
+}
+
+/** From one frame of a stack to the next, where the whole depth is twice `blurShare`: half of what stackFrames takes. */
+function spreadStep(job: FullJob, blurShare: number, frames: number): number {
+  return Math.min(blurShare / frames, job.blurPixels / job.pictureWidth * (1 - job.overlap));
 }
 
 /**

@@ -53,7 +53,8 @@ const MOST_FRAMES = 500;
  *
  * All zones of a stack are equally long on the scale of 1/distance, so shares of overlap are counted on it. What is left
  * over once the number of frames is rounded up goes to overlap first, evenly, then past the ends.
- * @throws {Problem} as for a lens; `depth`, `tilt`, `blur-limit`, `overlap`; `frames` when it would take more than 500
+ * @throws {Problem} as for a lens; `depth`, `tilt`, `blur-limit`, `overlap`; `frames` when it would take more than 500;
+ * `camera-distance` when the lens, as near as it is to the foremost part, could not be focused there at all
  * Source: b = m·u_e·A·|1/u_e − 1/d| for a point at d from the pupil, with m·u_e·(size in the finished picture) alike
  * for all frames; the thin-lens blur of blurDisc written in 1/distance.
  */

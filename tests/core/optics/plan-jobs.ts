@@ -33,6 +33,10 @@ export const JOBS: Readonly<Record<string, PlanJob>> = {
     lenses: [{focalLength: 60, closest: 250}, {focalLength: 35, closest: 200, pupilRatio: 1}], room: 2500,
   },
   'seen 30 degrees from above': {...infantry, tilt: 30, outline: {baseDepth: 60, height: 80}},
+  '60 mm figure with a lens that does not focus near': {
+    ...infantry, outline: {baseDepth: 60, height: 70}, lenses: [{focalLength: 60, closest: 420}], figureWidth: 45,
+    room: 520, pixelsAcross: 6000,
+  },
   'phone-size sensor': {
     ...infantry, lenses: [{focalLength: 5.4}, {focalLength: 9}], sensorWidth: 7.3, sensorHeight: 9.8, pixelsAcross: 3000,
     apertures: [1.78], metered: {aperture: 1.78, shutter: 1 / 16, iso: 50}, meteredMagnification: undefined, room: 700,

@@ -87,12 +87,18 @@ describe.each(NAMED)('a plan for a %s', (_, job) => {
     for (let away = Math.max(4 * lens.focalLength, lens.closest ?? 0); away <= job.room; away *= 1.02) yield away;
   }
 
+  /** Whether a lens does not focus on what is `away` mm in front of it: nearer than its scale goes, or than life size. */
+  const tooNear = ({focalLength, closest = 0}: PlanLens, away: number): boolean =>
+    away < 2 * focalLength || away + 1 / (1 / focalLength - 1 / away) < closest;
+
   it('keeps every wish when the setting is tried with a thin lens and followed ray by ray', () => {
     for (const way of ways) {
       const place = placeOf(way);
       expect(place).toBeTypeOf('object');
       if (way.kind !== 'stack') expect(fault(job, place, way.lens.aperture, 1e-6)).toBeNull();
       expect(framesNeeded(job, place, way.lens.aperture)).toBe(way.frames.length);
+      const foremost = place.subject + rulerToAxial(way.frames[0] ?? NaN, job.tilt) - place.focusDepth;
+      expect(tooNear(job.lenses[way.lensIndex] as PlanLens, foremost * (1 + 1e-9))).toBe(false);
       expect(way.worst).toBeGreaterThanOrEqual(0.3 - 1e-9);
       // Ranked by the exact time, priced by the click: at most half a third of a stop apart, 12.3 per cent.
       expect(Math.abs(priceOf(way) - way.cost)).toBeLessThan(0.01 + 0.123 * way.price.seconds);
@@ -129,10 +135,12 @@ describe.each(NAMED)('a plan for a %s', (_, job) => {
           const frames = framesNeeded(job, place, aperture);
           if (frames < 2 || frames > job.mostFrames || price(place, aperture, frames) >= best) continue;
           const pixel = place.kept / job.pictureWidth;
-          const worst = stackContrast({
+          const stack = {
             lens: {focalLength: lens.focalLength, aperture, magnification: place.image / place.subject},
             ends: {front, back}, tilt: job.tilt, limit: job.blurPixels * pixel,
-          }, {onSensor: job.blurPixels * pixel}, job.sensorWidth / job.pixelsAcross);
+          };
+          if (tooNear(lens, place.subject + (stackFrames(stack).frames[0]?.focusDepth ?? NaN) - place.focusDepth)) continue;
+          const worst = stackContrast(stack, {onSensor: job.blurPixels * pixel}, job.sensorWidth / job.pixelsAcross);
           if (worst >= 0.3) best = price(place, aperture, frames);
         }
       }
