@@ -43,6 +43,6 @@ function stackGroup(reading: Reading, offer: StackOffer, onApply: (changes: Part
   const set = Math.abs(best.aperture / reading.shot.aperture - 1) < 1e-6;
   return html`<p class="note">${stackWords(offer, reading)} ${stackBest(offer, reading)}</p>
     ${set ? nothing : html`<div><button type="button" @click=${() => { onApply(changes); }}>
-      ${EXTRAS.setAperture(best.aperture)}${changes.shutter === undefined ? nothing : html` <span>${EXTRAS.withShutter(changes.shutter)}</span>`}
+      ${EXTRAS.setStack(best.aperture, changes.shutter ?? reading.shot.shutter)}
     </button></div>`}`;
 }

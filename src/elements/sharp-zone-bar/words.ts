@@ -154,7 +154,7 @@ export const FIELDS = {
   format: 'Sensor', own: 'own numbers', sensorWidth: 'Sensor width', sensorHeight: 'Sensor height', held: 'Camera held',
   landscape: 'landscape', portrait: 'portrait', apertureWidest: 'Widest aperture', apertureSmallest: 'Smallest aperture',
   pupilRatio: 'Pupil ratio', pupilRatioHint: 'exit over entrance pupil; 1 when unknown',
-  pictureWidth: 'Finished width, pixels', frameWidth: 'Frame width, pixels', blurLimit: 'Blur that still looks sharp, px', unit: 'Lengths in',
+  pictureWidth: 'Finished width, pixels', frameWidth: 'Frame width, pixels', blurLimit: 'Blur limit, finished px', unit: 'Lengths in',
 } as const;
 
 
@@ -188,7 +188,7 @@ export function stackWords({frames}: StackOffer, {shot}: Reading): string {
   const aperture = writeAperture(shot.aperture);
   if (!frames.length) return `At ${aperture} it would take more frames than anybody takes.`;
   const at = frames.map(({focus}) => `${focus <= -0.05 ? '−' : ''}${length(focus, shot.unit)}`).join(', ');
-  return `At ${aperture} ${frames.length} frames hold it, each zone overlapping the next by a quarter or more. Focus behind the base’s front edge, from the front on: ${at}.`;
+  return `At ${aperture}, ${frames.length} frames hold it, each zone overlapping the next by a quarter or more. Focus behind the base’s front edge, from the front on: ${at}.`;
 }
 
 /** The aperture at which a stack is best. */
@@ -211,8 +211,7 @@ export function ownLimit({blurLimit, focus}: OwnLimit, {shot}: Reading): string 
 /** Labels of what is asked less often. */
 export const EXTRAS = {
   curve: 'Curve under the ruler', blur: 'Blur', contrast: 'Contrast', detail: 'Finest line', detailHint: '1 px, or 0.2 mm on the figure',
-  stack: 'Or several frames, to stack', setAperture: (aperture: number) => `Set ${writeAperture(aperture)} for it`,
-  withShutter: (shutter: number) => `shutter ${tight(writeShutter(shutter))}`,
+  stack: 'Or several frames, to stack', setStack: (aperture: number, shutter: number) => `Set ${writeAperture(aperture)} and ${tight(writeShutter(shutter))} for it`,
   noStack: 'It would take more frames than anybody takes, at any aperture.',
   distance: 'What a step back is worth', back: 'Camera back by', goBack: (by: string) => `Go ${by} back and crop`,
   own: 'Your own limit, from a ruler shot',
