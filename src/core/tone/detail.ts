@@ -78,26 +78,23 @@ function luminancePlane(pixels: Pixels, crop: Crop): Plane {
 function smoothed({light, width, height}: Plane): Plane {
   const across = new Float32Array(light.length);
   const out = new Float32Array(light.length);
-  const value = (from: Float32Array, at: number): number => from[at] as number;
-  for (let y = 0; y < height; y++) {
-    const row = y * width;
-    for (let x = 0; x < width; x++) {
-      const at = row + x;
-      const left = x > 0 ? at - 1 : at;
-      const right = x < width - 1 ? at + 1 : at;
-      across[at] = (value(light, x > 1 ? at - 2 : row) + value(light, x < width - 2 ? at + 2 : row + width - 1)
-        + 4 * (value(light, left) + value(light, right)) + 6 * value(light, at)) / 16;
-    }
-  }
-  for (let y = 0; y < height; y++) {
-    const [above2, above, row, below, below2] = [y - 2, y - 1, y, y + 1, y + 2]
-      .map((line) => Math.min(height - 1, Math.max(0, line)) * width) as [number, number, number, number, number];
-    for (let x = 0; x < width; x++) {
-      out[row + x] = (value(across, above2 + x) + value(across, below2 + x)
-        + 4 * (value(across, above + x) + value(across, below + x)) + 6 * value(across, row + x)) / 16;
-    }
-  }
+  for (let y = 0; y < height; y++) smoothLine(light, across, y * width, 1, width);
+  for (let x = 0; x < width; x++) smoothLine(across, out, x, width, height);
   return {light: out, width, height};
+}
+
+/** One row or column: `count` pixels from `start`, `step` apart. */
+function smoothLine(from: Float32Array, to: Float32Array, start: number, step: number, count: number): void {
+  const end = start + (count - 1) * step;
+  let two = from[start] as number;
+  let one = two;
+  let here = two;
+  let next = from[Math.min(end, start + step)] as number;
+  for (let at = start; at <= end; at += step) {
+    const after = from[Math.min(end, at + 2 * step)] as number;
+    to[at] = (two + after + 4 * (one + next) + 6 * here) / 16;
+    two = one; one = here; here = next; next = after;
+  }
 }
 
 function halved({light, width, height}: Plane): Plane {
@@ -149,21 +146,26 @@ const WINDOW_REACH = 2.2;
 function windowMean(
   values: Float32Array, width: number, height: number, x: number, y: number, radius: number, border: number,
 ): number {
-  const reach = Math.max(1, WINDOW_REACH * radius);
-  const weigh = (centre: number, size: number): readonly [number, number[]] => {
-    const from = Math.min(size - 1 - border, Math.max(border, Math.ceil(centre - reach)));
-    const to = Math.max(from, Math.min(size - 1 - border, Math.floor(centre + reach)));
-    return [from, Array.from({length: to - from + 1}, (_, at) => Math.exp(-((from + at - centre) ** 2) / (2 * radius ** 2)))];
-  };
-  const [fromX, across] = weigh(x, width);
-  const [fromY, down] = weigh(y, height);
+  const across = bell(x, width, radius, border);
+  const down = bell(y, height, radius, border);
   let sum = 0;
-  for (let line = 0; line < down.length; line++) {
-    const row = (fromY + line) * width + fromX;
+  for (let line = 0; line < down.weights.length; line++) {
+    const row = (down.from + line) * width + across.from;
     let inRow = 0;
-    for (let at = 0; at < across.length; at++) inRow += (values[row + at] as number) * (across[at] as number);
-    sum += inRow * (down[line] as number);
+    for (let at = 0; at < across.weights.length; at++) inRow += (values[row + at] as number) * (across.weights[at] as number);
+    sum += inRow * (down.weights[line] as number);
   }
-  const total = across.reduce((all, weight) => all + weight, 0) * down.reduce((all, weight) => all + weight, 0);
-  return total > 0 ? sum / total : 0;
+  return sum / (across.total * down.total);
+}
+
+/** Weights of a bell curve along one side of the window, on the pixels that lie inside; at least one. */
+function bell(centre: number, size: number, radius: number, border: number):
+  {readonly from: number; readonly weights: Float64Array; readonly total: number} {
+  const reach = Math.max(1, WINDOW_REACH * radius);
+  const from = Math.max(0, Math.min(size - 1 - border, Math.max(border, Math.ceil(centre - reach))));
+  const to = Math.max(from, Math.min(size - 1 - border, Math.floor(centre + reach)));
+  const weights = new Float64Array(to - from + 1);
+  let total = 0;
+  for (let at = from; at <= to; at++) total += weights[at - from] = Math.exp(-((at - centre) ** 2) / (2 * radius ** 2));
+  return {from, weights, total};
 }

@@ -11,8 +11,8 @@ const MARGIN = 96;
 
 /**
  * How fast steepness falls when detail is smoothed: energy goes with (blur² + smoothing²) to the power −1/2 for a lone
- * edge and −3/2 for a thin line. Painted and printed detail lies between; with the middle, blur of edges reads
- * up to a quarter too wide and that of lines too narrow, and comparisons of the same detail hold.
+ * edge and −3/2 for a thin line. Painted and printed detail lies between. With this value a line's blur reads a tenth too
+ * narrow and a lone clean edge's up to twice too wide; readings of the same detail can be compared whatever it is.
  */
 const FALL = -1.25;
 /** Scales up to this many times the blur are looked at: beyond, neighbouring detail gets in. */
@@ -118,14 +118,18 @@ interface Fit {
 /** Amounts of detail and grain, neither below 0, that come nearest to the energies in shares of them. */
 function fitTrial({deviation, shape, weights}: Trial, grain: readonly number[], energies: readonly number[]): Fit {
   let [aa, ab, bb, a1, b1, count] = [0, 0, 0, 0, 0, 0];
-  energies.forEach((energy, scale) => {
+  for (let scale = 0; scale < energies.length; scale++) {
     const weight = weights[scale] as number;
-    const [a, b] = [(shape[scale] as number) / energy, (grain[scale] as number) / energy];
+    if (weight === 0) break; // and so are all coarser ones
+    const energy = energies[scale] as number;
+    const a = (shape[scale] as number) / energy;
+    const b = (grain[scale] as number) / energy;
     aa += weight * a * a; ab += weight * a * b; bb += weight * b * b;
     a1 += weight * a; b1 += weight * b; count += weight;
-  });
+  }
   const both = aa * bb - ab * ab;
-  let [ofDetail, ofGrain] = [(a1 * bb - b1 * ab) / both, (b1 * aa - a1 * ab) / both];
+  let ofDetail = (a1 * bb - b1 * ab) / both;
+  let ofGrain = (b1 * aa - a1 * ab) / both;
   if (!(ofGrain >= 0)) [ofDetail, ofGrain] = [a1 / aa, 0];
   if (!(ofDetail >= 0)) [ofDetail, ofGrain] = [0, b1 / bb];
   // Sum of weight × (detail·a + grain·b − 1)², multiplied out.
@@ -193,28 +197,33 @@ export interface SharpnessGrid {
   readonly blur: readonly (number | null)[];
 }
 
-/** Cells a side that are measured in one piece; keeps memory small on large pictures. */
-const PIECE = 40;
+/** Pixels a side that are measured in one piece; keeps memory small on large pictures. */
+const PIECE = 640;
+/** Cells are no smaller than this when nothing is said, px … */
+const LEAST_CELL = 16;
+/** … and no more than this many stand side by side: as many as an overlay can show. */
+const MOST_CELLS = 160;
 
 /**
  * Local sharpness over an area, for a heat overlay. Cells at the right and lower border may be cut off.
  * @param crop - area, cut to the picture
- * @param cell - side of a cell, px, above 0
+ * @param cell - side of a cell, px, above 0; when left out, 16 or what makes 160 cells across the wider side
  * @throws {Problem} `cell` not above 0; `crop` off the picture
  */
-export function sharpnessGrid(pixels: Pixels, crop: Crop, cell: number = 16): SharpnessGrid {
+export function sharpnessGrid(pixels: Pixels, crop: Crop, cell: number = defaultCell(crop)): SharpnessGrid {
   requirePositive('cell', cell);
   const inside = cropOnto(crop, pixels.width, pixels.height);
+  const piece = Math.ceil(PIECE / cell);
   const columns = Math.ceil(inside.width / cell);
   const rows = Math.ceil(inside.height / cell);
   const blur = new Array<number | null>(columns * rows).fill(null);
-  for (let top = 0; top < rows; top += PIECE) {
-    for (let left = 0; left < columns; left += PIECE) {
-      const side = PIECE * cell + 2 * MARGIN;
-      const piece = {x: inside.x + left * cell - MARGIN, y: inside.y + top * cell - MARGIN, width: side, height: side};
-      const detail = measureDetail(pixels, cropOnto(piece, pixels.width, pixels.height));
-      for (let row = top; row < Math.min(rows, top + PIECE); row++) {
-        for (let column = left; column < Math.min(columns, left + PIECE); column++) {
+  for (let top = 0; top < rows; top += piece) {
+    for (let left = 0; left < columns; left += piece) {
+      const side = piece * cell + 2 * MARGIN;
+      const area = {x: inside.x + left * cell - MARGIN, y: inside.y + top * cell - MARGIN, width: side, height: side};
+      const detail = measureDetail(pixels, cropOnto(area, pixels.width, pixels.height));
+      for (let row = top; row < Math.min(rows, top + piece); row++) {
+        for (let column = left; column < Math.min(columns, left + piece); column++) {
           const x = Math.min(inside.x + inside.width - 1, inside.x + (column + 0.5) * cell);
           const y = Math.min(inside.y + inside.height - 1, inside.y + (row + 0.5) * cell);
           blur[row * columns + column] = blurFromDetail(spotDetail(detail, x, y, SPOT_RADIUS), SPOT_RADIUS);
@@ -223,4 +232,8 @@ export function sharpnessGrid(pixels: Pixels, crop: Crop, cell: number = 16): Sh
     }
   }
   return {cell, columns, rows, crop: inside, blur};
+}
+
+function defaultCell({width, height}: Crop): number {
+  return Math.max(LEAST_CELL, Math.ceil(Math.max(width, height) / MOST_CELLS));
 }

@@ -2,6 +2,7 @@ import fc from 'fast-check';
 import {describe, expect, it} from 'vitest';
 import {Problem} from '../../../src/core/problem.js';
 import {endsFromCard, endsFromCrop, exposureForAims} from '../../../src/core/tone/card-exposure.js';
+import type {ToneEnds} from '../../../src/core/tone/card-exposure.js';
 import {readLevel} from '../../../src/core/tone/level.js';
 import {tallyPixels} from '../../../src/core/tone/tally.js';
 import {cropOf, picture, truthOf} from '../../reference/shots/picture.js';
@@ -43,7 +44,7 @@ describe('lights and darks from the crop', () => {
 
   it('move with the exposure of the rendered series', async () => {
     const crop = cropOf(truthOf('aperture-f11').figure_bbox_px);
-    const ends = (name: string): Promise<ReturnType<typeof endsFromCrop>> => picture(name).then((pixels) => endsFromCrop(tallyPixels(pixels, crop), 0.5));
+    const ends = async (name: string): Promise<ToneEnds> => endsFromCrop(tallyPixels(await picture(name), crop), 0.5);
     const [dark, even] = [await ends('exposure-minus2'), await ends('aperture-f11')];
     expect(even.clipped).toBe(truthOf('aperture-f11').measured.frame.clipped_fraction_any_channel > 0.005);
     expect(Math.log2(even.shadows / dark.shadows)).toBeCloseTo(2, 0);

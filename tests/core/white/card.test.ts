@@ -52,7 +52,9 @@ describe('a clean card shot', () => {
     expect(Math.abs(veil)).toBeLessThan(0.03);
   });
 
-  it.each([['card-neutral', false], ['card-warm', true], ['card-mixed', true]] as const)('%s: white clipped is %s', async (name, clipped) => {
+  it.each([
+    ['card-neutral', false], ['card-warm', true], ['card-mixed', true],
+  ] as const)('%s: white clipped is %s', async (name, clipped) => {
     // Rendered white is 0.95 under neutral light; under the coloured lamps red is 1.7, well past 1.
     const {faults} = await reading(name, 'marked');
     expect(truthOf(name).card!.patches_px.white.mean_linear[0] > 1).toBe(clipped);
@@ -83,7 +85,8 @@ describe('a card that mirrors the lamp', () => {
   });
 
   it.each([
-    ['left', (x: number) => 1 - x], ['right', (x: number) => x], ['top', (_: number, y: number) => 1 - y], ['bottom', (_: number, y: number) => y],
+    ['left', (x: number) => 1 - x], ['right', (x: number) => x],
+    ['top', (_: number, y: number) => 1 - y], ['bottom', (_: number, y: number) => y],
     ['middle', (x: number, y: number) => (Math.hypot(x - 0.5, y - 0.5) < 0.17 ? 1 : 0)],
   ] as const)('says on which side of gray the light sits: %s', (side, shape) => {
     const [pixels, patches] = cardOf([0.9, 0.18, 0.035], (patch, x, y) => (patch === 1 ? 1 + 0.4 * shape(x, y) : 1));
