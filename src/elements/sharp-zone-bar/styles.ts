@@ -6,6 +6,7 @@ export const zoneStyles = css`
   .set-up { margin-block-start: -0.4em; }
   .set-up details[open] { padding-block-end: 0.8em; }
   .set-up .note { margin-block-start: 0.6em; }
+  .field:has(#sensor-format) { grid-column: 1 / -1; }
   @container (min-width: 22em) { .field:has(#sensor-format) { grid-column: span 2; } }
   .group { display: grid; gap: 0.7em; padding-block-end: 0.6em; }
   .slide { display: flex; flex-wrap: wrap; align-items: center; gap: 0.2em 0.8em; font-size: 0.9em; }
