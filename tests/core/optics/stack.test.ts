@@ -6,7 +6,7 @@ import {contrastAt} from '../../../src/core/optics/contrast.js';
 import {focusForBothEnds} from '../../../src/core/optics/focus.js';
 import {pupilToSubject} from '../../../src/core/optics/lens.js';
 import {bestStack, stackContrast, stackFrames} from '../../../src/core/optics/stack.js';
-import type {StackJob} from '../../../src/core/optics/stack.js';
+import type {StackFrame, StackJob} from '../../../src/core/optics/stack.js';
 import {sharpZone} from '../../../src/core/optics/zone.js';
 import {Problem} from '../../../src/core/problem.js';
 
@@ -86,6 +86,27 @@ describe('frames of a stack', () => {
         expect(reach).toBeLessThan((inverse(each.ends.front) - inverse(each.ends.back)) * (1 + 1e-6));
       }
     }), {numRuns: 60});
+  });
+
+  test('what is left over goes where it keeps the worst blur smallest', () => {
+    let looser = 0;
+    fc.assert(fc.property(job, (each) => {
+      const {frames, overlap} = stackFrames(each);
+      const pupil = focusForBothEnds(each.lens, each.ends) - pupilToSubject(each.lens);
+      const [first, second] = frames;
+      const last = frames.at(-1) as StackFrame;
+      if (!first || !second) return;
+      const blur = (frame: StackFrame, depth: number): number => blurDisc(frame.lens, depth - frame.focusDepth) / frame.limit;
+      // Both ends alike, and never worse than halfway between two frames unless the overlap asked for has it so.
+      expect(blur(first, each.ends.front)).toBeCloseTo(blur(last, each.ends.back), 6);
+      const [one, two] = [first.focusDepth - pupil, second.focusDepth - pupil];
+      const halfway = blur(first, pupil + 2 * one * two / (one + two));
+      if (overlap > each.overlap + 1e-6) {
+        looser++;
+        expect(blur(first, each.ends.front)).toBeCloseTo(halfway, 6);
+      } else expect(blur(first, each.ends.front)).toBeGreaterThan(halfway - 1e-6);
+    }), {numRuns: 60});
+    expect(looser).toBeGreaterThan(0);
   });
 
   it('is one frame, focused for both ends, when one is enough', () => {
