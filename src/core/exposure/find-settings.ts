@@ -5,8 +5,10 @@ import type {Reading} from './reading.js';
 
 /** One step of a lesson: the words it stands in and the settings that are said in it. */
 export interface FoundStep extends Place, Pick<ExposureReading, 'aperture' | 'shutter' | 'iso'> {
-  /** The step as written, `start` to `end` of the whole text. */
+  /** The step as written, `start` to `end` of the whole text; a number that only counts it is left off. */
   readonly text: string;
+  /** What looks like a setting and is not in use: `1/6o`, a second f-number. */
+  readonly unread: readonly (Place & {readonly text: string})[];
 }
 
 /** The steps found in a text. */
@@ -120,16 +122,30 @@ function withSecond(text: string, time: Reading & Place): Reading & Place {
   return {...time, end: time.end + second.length, text: time.text + second};
 }
 
+/** A text in its stages, character for character the same. */
+interface Stages {
+  readonly text: string;
+  /** Without the numbers that only count. */
+  readonly uncounted: string;
+  /** Without anything else that is no setting either. */
+  readonly readable: string;
+  /** What looks like a setting at first and goes on as something else. */
+  readonly misspelt: readonly (Place & {readonly text: string})[];
+}
+
 /** One step out of its words, `start` to `end`, and its pieces. */
-function stepOf(text: string, readable: string, place: Place, pieces: readonly Piece[], clicksPerStop: ClicksPerStop): FoundStep {
+function stepOf({text, uncounted, readable, misspelt}: Stages, place: Place, pieces: readonly Piece[], clicksPerStop: ClicksPerStop): FoundStep {
   const whole = text.slice(place.start, place.end);
-  const start = place.start + (/^[\s,;.:→]*/.exec(whole)?.[0].length ?? 0);
+  const start = place.start + (/^[\s,;.:→]*/.exec(uncounted.slice(place.start, place.end))?.[0].length ?? 0);
   const end = Math.max(start, place.start + whole.replace(/[\s,;→]+$/, '').length);
   const from = pieces[0]?.start ?? start;
   const {aperture, shutter, iso} = readExposure(readable.slice(from, Math.min(pieces.at(-1)?.end ?? end, from + 1000)), clicksPerStop);
   const moved = <T extends Place>(found: T): T => ({...found, start: found.start + from, end: found.end + from});
+  const used = [aperture, shutter, iso].map((found) => found && found.start + from);
+  const unread = [...pieces.filter((piece) => piece.kind !== 'bare' && !used.includes(piece.start)), ...misspelt]
+    .filter((word) => word.start >= start && word.end <= end).map((word) => ({start: word.start, end: word.end, text: word.text}));
   return {
-    start, end, text: text.slice(start, end), ...(aperture ? {aperture: moved(aperture)} : {}),
+    start, end, text: text.slice(start, end), unread, ...(aperture ? {aperture: moved(aperture)} : {}),
     ...(shutter ? {shutter: withSecond(text.slice(0, end), moved(shutter))} : {}), ...(iso ? {iso: moved(iso)} : {}),
   };
 }
@@ -145,14 +161,17 @@ function stepOf(text: string, readable: string, place: Place, pieces: readonly P
 export function findSteps(source: string | readonly string[], clicksPerStop: ClicksPerStop = 3): FoundSteps {
   const items = typeof source === 'string' ? null : source.map((item) => item.replace(/\s+/g, ' ').trim());
   const text = (items ? items.join('\n') : (source as string).replace(/\r\n?/g, '\n')).slice(0, LONGEST);
-  let readable = text.replace(NUMBERING, (count) => ' '.repeat(count.length));
+  const uncounted = text.replace(NUMBERING, (count) => ' '.repeat(count.length));
+  let readable = uncounted;
+  const misspelt: {start: number; end: number; text: string}[] = [];
   const all = piecesIn(readable);
   const asList = linesOf(text, all);
   const list = items !== null || isList(text, asList);
   const pieces: Piece[] = [];
   for (const piece of all) {
-    const whole = piece.kind === 'bare' || !/^(?!th\b)[a-z]/i.test(readable.slice(piece.end, piece.end + 3));
-    if (whole && piece.kind !== 'correction' && (list ? piece.kind !== 'other' : isSetting(readable, piece, pieces.at(-1)))) pieces.push(piece);
+    const more = piece.kind === 'shutter' || piece.kind === 'aperture' ? /^(?!th\b)[a-z][\w/]*/i.exec(readable.slice(piece.end, piece.end + 20))?.[0] : undefined;
+    if (more) misspelt.push({start: piece.start, end: piece.end + more.length, text: piece.text + more});
+    if (!more && piece.kind !== 'correction' && (list ? piece.kind !== 'other' : isSetting(readable, piece, pieces.at(-1)))) pieces.push(piece);
     else readable = blanked(readable, piece);
   }
   const lines = linesOf(text, pieces).filter((line) => items || line.pieces.some(({kind}) => kind !== 'bare'));
@@ -161,6 +180,6 @@ export function findSteps(source: string | readonly string[], clicksPerStop: Cli
   const cuts = groups.map((_, at) => (list ? lines[at]?.end ?? 0
     : cutBetween(text, edge(at, 'end'), at + 1 < groups.length ? edge(at + 1, 'start') : text.length)));
   const opening = list ? lines[0]?.start ?? 0 : text.slice(0, edge(0, 'start')).replace(/(?:(?!(?:[.!?;]\s|\n)).)*$/, '').length;
-  const steps = groups.map((group, at) => stepOf(text, readable, {start: cuts[at - 1] ?? opening, end: cuts[at] ?? text.length}, group, clicksPerStop));
+  const steps = groups.map((group, at) => stepOf({text, uncounted, readable, misspelt}, {start: cuts[at - 1] ?? opening, end: cuts[at] ?? text.length}, group, clicksPerStop));
   return {text, steps, around: [text.slice(0, steps[0]?.start ?? text.length), text.slice(steps.at(-1)?.end ?? text.length)]};
 }

@@ -1,13 +1,14 @@
 import type {TrailStep} from './judge-trail.js';
 import type {Wish} from './meant.js';
+import {SETTINGS} from './stops.js';
 import type {Trail} from './trail.js';
 import {writeAperture, writeIso, writeShutter, writeStops} from './write.js';
 
 /** `1 1/3 stops`, `0.37 stops`. */
 function amount(stops: number): string {
   const size = Math.abs(stops);
-  const common = Math.abs(size * 6 - Math.round(size * 6)) < 0.01;
-  return `${(common ? writeStops(Math.round(size * 6) / 6) : writeStops(size, 2)).slice(1)} ${size > 1.001 ? 'stops' : 'stop'}`;
+  const per = [2, 3].find((parts) => Math.abs(size * parts - Math.round(size * parts)) < 0.01);
+  return `${(per ? writeStops(Math.round(size * per) / per) : writeStops(size, 2)).slice(1)} ${size > 1.001 ? 'stops' : 'stop'}`;
 }
 
 /** What was meant, in words that read back as the same. */
@@ -20,8 +21,8 @@ function wishText(wish: Wish | null, taken: 'change' | 'next'): string {
   return `${amount(wish)} ${wish > 0 ? 'brighter' : 'darker'}`;
 }
 
-function line({exposure, text, said}: TrailStep, isoSaid: boolean): string {
-  if (!exposure) return text.replace(/\s+/g, ' ');
+function line({exposure, text, said, ...step}: TrailStep, isoSaid: boolean): string {
+  if (!exposure || !SETTINGS.some((setting) => step[setting])) return text.replace(/\s+/g, ' ');
   const {aperture, shutter, iso} = exposure;
   const words = said ? wishText(said[said.taken], said.taken) : '';
   return `${writeAperture(aperture)}, ${writeShutter(shutter)}${isoSaid ? `, ${writeIso(iso)}` : ''}${words ? ` (${words})` : ''}`;
