@@ -45,8 +45,7 @@ describe('sharp-zone-bar', () => {
   });
 
   it('works with nothing stated, and inside a narrow column', async () => {
-    const holder = await fixture<HTMLElement>(html`<div><sharp-zone-bar></sharp-zone-bar></div>`);
-    holder.style.width = '280px';
+    const holder = await fixture<HTMLElement>(html`<div style="width: 280px"><sharp-zone-bar></sharp-zone-bar></div>`);
     const el = holder.querySelector('sharp-zone-bar') as SharpZoneBar;
     await shown(el);
     expect(verdict(el)).to.match(/^Sharp from .+ outside/);
