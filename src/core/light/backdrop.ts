@@ -2,19 +2,10 @@ import type {Point} from './space.js';
 import type {GlowPatch, TableSet} from './set.js';
 import {Problem, requireFinite, requirePositive, requireWithin} from '../problem.js';
 import {codeFromLinear} from '../tone/light.js';
+import {GRAY_CARD, REFLECTANCES} from './reflectances.js';
 import {lightAt, tableGlow} from './set.js';
 
-/** Share of light a gray card throws back. Common practice; ISO 2720 meters are commonly said to assume less. */
-export const GRAY_CARD = 0.18;
-
-/** Share of light that common backdrops throw back, matt and new. Common practice, no source: measure your own. */
-export const REFLECTANCES = {
-  'black-velvet': 0.01,
-  'black-card': 0.04,
-  'dark-gray-card': 0.09,
-  'gray-card': GRAY_CARD,
-  'white-card': 0.85,
-} as const;
+export {GRAY_CARD, REFLECTANCES};
 
 /** How bright one place on the backdrop is. Linear values are the picture's: 1 is white. */
 export interface BackdropLevel {

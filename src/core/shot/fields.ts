@@ -2,6 +2,8 @@ import {Problem} from '../problem.js';
 import {readShutter} from '../exposure/read-shutter.js';
 import {readAperture, readCorrection, readIso} from '../exposure/read.js';
 import {writeAperture, writeIso, writeShutter, writeStops} from '../exposure/write.js';
+import {REFLECTANCES} from '../light/reflectances.js';
+import {readLights, refuseLights, writeLights} from '../light/set-text.js';
 import {readLength, readNumber} from '../units.js';
 import type {CropShare, Shot, ShotKey} from './shot.js';
 
@@ -62,6 +64,9 @@ function fields(): {readonly [K in ShotKey]: Field<Shot[K]>} {
     tilt: number('tilt', -80, 80, 'degrees from −80 to 80', /\s*(°|deg(rees?)?)\s*$/i),
     focus: length('focus', -10_000, 10_000),
     backdropDistance: length('backdropDistance', 1, 50_000),
+    backdropReflectance: reflectance(),
+    backdropWish: number('backdropWish', 0, 12, 'stops under the gray card from 0 to 12, such as 4.5', /\s*stops?\s*$/i),
+    lights: {read: readLights, write: writeLights, refuse: refuseLights},
     intent: choice('intent', ['dark-backdrop', 'even']),
     unit: choice('unit', ['mm', 'cm', 'in']),
     focalLengths: lengths('focalLengths', 1, 5000, 'focal lengths such as 50, 60, 100 mm'),
@@ -154,6 +159,23 @@ function margin(): Field<number> {
       return refuse(share) ? new Problem('margin', text, wanted) : share;
     },
     write: (share) => `${+(share * 100).toPrecision(6)}%`,
+    refuse,
+  };
+}
+
+/** `black card`, `4%` and `0.04` are the same backdrop. */
+function reflectance(): Field<number> {
+  const wanted = 'a backdrop such as black card, or the share of light it throws back, such as 4%';
+  const materials = Object.entries(REFLECTANCES);
+  const refuse = (value: number) => outside('backdropReflectance', value, 0.001, 1, wanted);
+  return {
+    read: (text) => {
+      const named = materials.find(([name]) => name === text.trim().toLowerCase().replace(/[\s_]+/g, '-'));
+      const number = readNumber(text.replace(/\s*%\s*$/, '')) ?? NaN;
+      const value = named?.[1] ?? (text.includes('%') || number > 1 ? number / 100 : number);
+      return refuse(value) ? new Problem('backdrop-reflectance', text, wanted) : value;
+    },
+    write: (value) => materials.find(([, share]) => share === value)?.[0].replaceAll('-', ' ') ?? `${+(value * 100).toPrecision(6)}%`,
     refuse,
   };
 }

@@ -1,3 +1,4 @@
+import type {Lights} from '../light/set-text.js';
 import type {Setting} from '../exposure/stops.js';
 import type {ClicksPerStop} from '../exposure/clicks.js';
 import type {Intent} from '../tone/advice.js';
@@ -78,6 +79,12 @@ export interface Shot {
   readonly focus: number;
   /** Base centre to the backdrop, mm. */
   readonly backdropDistance: number;
+  /** Share of the light the backdrop throws back, above 0 up to 1. */
+  readonly backdropReflectance: number;
+  /** Stops below the gray card that the backdrop should have; positive = darker. */
+  readonly backdropWish: number;
+  /** Lamps and flags. */
+  readonly lights: Lights;
   readonly intent: Intent;
   /** Unit lengths are shown in. */
   readonly unit: LengthUnit;
@@ -121,7 +128,14 @@ export const DEFAULT_SHOT: Shot = {
   baseDepth: 60, overhangFront: 0, overhangFrontHeight: 0, overhangBack: 0, overhangBackHeight: 0,
   figureHeight: 75, tilt: 0, focus: 25, backdropDistance: 500, intent: 'dark-backdrop', unit: 'mm', note: '',
   focalLengths: [60], closestFocus: [], meteredMagnification: 0.2, apertureShown: 'marked', figureWidth: 60, pictureHeight: 1067,
-  margin: 0.08, room: 1500, mostFrames: 12, leastContrast: 0.3,
+  margin: 0.08, room: 1500, mostFrames: 12, leastContrast: 0.3, backdropReflectance: 0.04, backdropWish: 4.5,
+  lights: {
+    lamps: [
+      {name: 'key', kind: 'rectangle', width: 180, height: 180, position: [-230, -200, 300], aim: [0, 0, 45], power: 0},
+      {name: 'fill', kind: 'rectangle', width: 420, height: 420, position: [360, -330, 180], aim: [0, 0, 45], power: -1.5},
+    ],
+    flags: [], table: 0,
+  },
 };
 
 /**
