@@ -22,8 +22,6 @@ const LEAST_SCALE = 2.6;
 
 /** Detail has to be this many times as strong as grain at its own scale. Found on the rendered pictures. */
 const LEAST_OVER_GRAIN = 15;
-/** Largest mean square share by which the fit may miss. Found on the rendered pictures. */
-const MOST_MISFIT = 0.035;
 /** A second best fit rivals the best when it misses by less than this many times as much … */
 const RIVAL = 1.5;
 /** … at a blur that differs by more than this factor. */
@@ -79,7 +77,7 @@ export function blurFromDetail({energies, light}: SpotDetail, radius: number): n
   const fits = trials.map((trial) => fitTrial(trial, grain, energies));
   const at = fits.reduce((least, fit, index) => (fit.misfit < (fits[least] as Fit).misfit ? index : least), 0);
   const best = fits[at] as Fit;
-  if (!(best.misfit <= MOST_MISFIT && best.deviation < radius) || hasRival(fits, at)) return null;
+  if (!(best.deviation < radius) || hasRival(fits, at)) return null;
   // Judged where the detail is strongest against grain: smoothed by as much as it is blurred.
   const own = Math.max(best.deviation, 1);
   const signal = best.detail * (2 * own ** 2) ** FALL;

@@ -91,6 +91,18 @@ describe('pictures that cannot be compared', () => {
     expect({found, because, colour}).toEqual({found: undefined, because: 'other-set', colour: undefined});
   });
 
+  it('another light is no exposure: shadows of blinds, the same things in the picture', async () => {
+    const pixels = await picture('aperture-f11');
+    const data = new Uint8ClampedArray(pixels.data);
+    for (let at = 0; at < data.length; at++) {
+      if (at % 4 !== 3) data[at] = (data[at] as number) * [1, 0.9, 0.8, 0.7][Math.floor(((at / 4) % pixels.width) / 48) % 4]!;
+    }
+    const {because, pattern, agreeing} = compareShots(pixels, {...pixels, data});
+    expect(because).toBe('other-set');
+    expect(pattern).toBeGreaterThan(0.75);
+    expect(agreeing).toBeLessThan(0.4);
+  });
+
   it('frames of another shape are told apart', async () => {
     const square = await pixelsOf(sharpOf(await picture('aperture-f8')).extract({left: 0, top: 0, width: 1000, height: 1000}));
     expect(compareShots(await picture('aperture-f8'), square).because).toBe('shape');

@@ -77,6 +77,21 @@ describe('finding the card', () => {
     expect(() => findCard(pixels, {x: 2000, y: 0, width: 10, height: 10})).toThrow(Problem);
   });
 
+  it.each([['squares', true], ['diamonds', false]] as const)('takes three %s in a row for a card: %s', (shape, isCard) => {
+    // Card tones, codes 243, 118 and 53, on a busy ground. Invented.
+    const pixels = noise(640, 400, 9);
+    [243, 118, 53].forEach((code, patch) => {
+      for (let y = -40; y < 40; y++) {
+        for (let x = -40; x < 40; x++) {
+          if (shape === 'diamonds' && Math.abs(x) + Math.abs(y) > 40) continue;
+          const at = ((200 + y) * 640 + 200 + patch * 90 + x) * 4;
+          pixels.data.fill(code, at, at + 3);
+        }
+      }
+    });
+    expect(findCard(pixels) !== undefined).toBe(isCard);
+  });
+
   it('finds nothing in noise, in one tone, in one pixel', () => {
     expect(findCard(noise(300, 200, 5))).toBeUndefined();
     expect(findCard({data: new Uint8ClampedArray(300 * 200 * 4).fill(90), width: 300, height: 200})).toBeUndefined();
