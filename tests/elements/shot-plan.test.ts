@@ -1,0 +1,332 @@
+import {expect, fixture, html, waitUntil} from '@open-wc/testing';
+import {sendKeys, sendMouse} from '@web/test-runner-commands';
+import '../../src/elements/shot-plan/define.js';
+import type {ShotPlan} from '../../src/elements/shot-plan/class.js';
+import {curveOf} from '../../src/elements/shot-plan/curve.js';
+import {jobOf} from '../../src/elements/shot-plan/job.js';
+import {planInSteps, runInSlices} from '../../src/elements/shot-plan/planning.js';
+import type {ShotChangeEvent, ShotProblemEvent} from '../../src/elements/shared/events.js';
+import {zoneFit} from '../../src/core/optics/fit.js';
+import {blurLimit} from '../../src/core/optics/blur.js';
+import {shotPlan} from '../../src/core/optics/plan.js';
+import {completeShot} from '../../src/core/shot/shot.js';
+
+/** Invented, as all figures here: the Fenwick Painting Guild's lantern bearer, its bill past the front and its cloak past the back. */
+const bearer = () => fixture<ShotPlan>(html`
+  <shot-plan base-depth="60" overhang-front="12" overhang-front-height="70" overhang-back="9" overhang-back-height="30" figure-height="80"
+    focal-lengths="60, 100 mm" metered-aperture="f/8" metered-shutter="1/4" field-width="180" picture-width="1200" picture-height="900">
+    In one frame or two: the plan says which.
+  </shot-plan>`);
+
+const settled = async <T extends ShotPlan>(el: T): Promise<T> => {
+  await el.updateComplete;
+  await waitUntil(() => el.shadowRoot?.querySelector('.plate')?.getAttribute('aria-busy') === 'false', 'a plan', {timeout: 15_000});
+  // The width is known, and drawn with, a picture or two later.
+  for (let picture = 0; picture < 3; picture++) await new Promise(requestAnimationFrame);
+  await el.updateComplete;
+  return el;
+};
+const ready = async () => settled(await bearer());
+const text = (node: Element | null | undefined) => node?.textContent?.replace(/\s+/g, ' ').trim() ?? '';
+const verdict = (el: ShotPlan) => text(el.shadowRoot?.querySelector('.verdict'));
+const ways = (el: ShotPlan) => [...el.shadowRoot?.querySelectorAll<HTMLElement>('.way') ?? []];
+const line = (way: Element | undefined, key: string) => text(way?.querySelector(`.${key} dd`));
+const grip = (el: ShotPlan, name: string) => el.shadowRoot?.querySelector<SVGGElement>(`[data-grip=${name}]`) as SVGGElement;
+const picked = (el: ShotPlan, at: number) => ways(el)[at]?.querySelector<HTMLButtonElement>('.pick') as HTMLButtonElement;
+
+async function drag(el: ShotPlan, name: string, dx: number, dy: number): Promise<void> {
+  grip(el, name).scrollIntoView({block: 'center'});
+  const knob = grip(el, name).querySelector('.knob')?.getBoundingClientRect() as DOMRect;
+  const [x, y] = [Math.round(knob.x + knob.width / 2), Math.round(knob.y + knob.height / 2)];
+  await sendMouse({type: 'move', position: [x, y]});
+  await sendMouse({type: 'down'});
+  await sendMouse({type: 'move', position: [x + dx, y + dy]});
+  await sendMouse({type: 'up'});
+  await el.updateComplete;
+}
+
+async function typeInto(el: ShotPlan, id: string, value: string): Promise<void> {
+  const input = el.shadowRoot?.getElementById(id) as HTMLInputElement;
+  const details = input.closest('details');
+  if (details) details.open = true;
+  input.focus();
+  input.select();
+  await sendKeys({type: value});
+  await sendKeys({press: 'Tab'});
+  await el.updateComplete;
+}
+
+describe('shot-plan', () => {
+  it('passes the accessibility audit: with ways, with a problem, with nothing possible', async () => {
+    const el = await ready();
+    await expect(el).to.be.accessible();
+    el.setAttribute('margin', 'some');
+    await el.updateComplete;
+    await expect(el).to.be.accessible();
+    const none = await settled(await fixture<ShotPlan>(html`<shot-plan base-depth="90" room="400" most-frames="1" picture-width="2000"></shot-plan>`));
+    await expect(none).to.be.accessible();
+  });
+
+  it('plans with nothing stated', async () => {
+    const el = await settled(await fixture<ShotPlan>(html`<shot-plan></shot-plan>`));
+    expect(verdict(el)).to.match(/^Sharp from tip to tip in /);
+    expect(ways(el).length).to.be.greaterThan(0);
+    expect(text(el.shadowRoot?.querySelector('.plate'))).to.not.match(/NaN|Infinity|undefined/);
+  });
+
+  it('shows the fallback until there is a plan', async () => {
+    const el = await fixture<ShotPlan>(html`<shot-plan>f/16 from further back.</shot-plan>`);
+    expect(el.shadowRoot?.querySelector('slot')).to.not.equal(null);
+    await settled(el);
+    expect(el.shadowRoot?.querySelector('slot')).to.equal(null);
+  });
+
+  it('plans in slices what the core plans in one go', async () => {
+    for (const values of [{}, {focalLengths: [50, 100], tilt: 25}, {mostFrames: 1, room: 300, blurLimit: 0.4}]) {
+      const job = jobOf(completeShot(values));
+      const steps = planInSteps(job);
+      let step = steps.next();
+      while (!step.done) step = steps.next();
+      expect(step.value).to.deep.equal(shotPlan(job));
+    }
+  });
+
+  it('lets the page in between two slices, and stops when it is told to', async () => {
+    let [steps, done] = [0, false];
+    function* endless(): Generator<undefined, string> { for (;;) { steps += 1; yield; } }
+    const stop = runInSlices(endless(), () => { done = true; }, (error) => { throw error; });
+    const first = steps; // the first slice has ended by itself
+    await new Promise((resolve) => { setTimeout(resolve, 40); });
+    expect(steps).to.be.greaterThan(first);
+    stop();
+    const last = steps;
+    await new Promise((resolve) => { setTimeout(resolve, 40); });
+    expect([steps, done]).to.deep.equal([last, false]);
+  });
+
+  it('names the same numbers in the verdict, in the first way and in the core’s plan', async () => {
+    const el = await ready();
+    const [best] = shotPlan(jobOf(el.shot)).ways;
+    if (!best) throw new Error('a way was expected');
+    expect(line(ways(el)[0], 'camera').replace(/[^\d]/g, '')).to.equal(best.cameraDistance.toFixed(0));
+    expect(line(ways(el)[0], 'contrast')).to.contain(best.worst.toFixed(2));
+    expect(line(ways(el)[0], 'pixels').replace(/\s/g, '')).to.match(new RegExp(`^${Math.round(best.pixelsAcross)},`));
+    expect(verdict(el).replace(/\s/g, '')).to.contain(`from${best.cameraDistance.toFixed(0)}mm`);
+  });
+
+  it('sets a way on the bench with one click, and the optics agree that all of it is sharp', async () => {
+    const el = await ready();
+    const at = ways(el).findIndex((way) => line(way, 'frames') === '1');
+    let event: ShotChangeEvent | undefined;
+    el.addEventListener('shot-change', (change) => { event = change; });
+    picked(el, at).click();
+    await el.updateComplete;
+    const {shot} = el;
+    expect(event?.changes).to.include.keys('aperture', 'shutter', 'focalLength', 'fieldWidth', 'focus', 'crop');
+    expect(picked(el, at).getAttribute('aria-pressed')).to.equal('true');
+    const kept = {keptWidth: shot.sensorWidth * shot.crop.width, pictureWidth: shot.pictureWidth};
+    const {outline} = jobOf(shot);
+    const fit = zoneFit({
+      outline, tilt: shot.tilt, focus: shot.focus, limit: blurLimit(shot.blurLimit, kept),
+      lens: {focalLength: shot.focalLength, aperture: shot.aperture, magnification: shot.sensorWidth / shot.fieldWidth, pupilRatio: shot.pupilRatio},
+    });
+    expect(Math.max(fit.outsideFront, fit.outsideBack)).to.be.below(1e-6);
+    // the crop has the picture's shape
+    expect(shot.crop.width * shot.sensorWidth / (shot.crop.height * shot.sensorHeight)).to.be.closeTo(1200 / 900, 1e-9);
+    expect(shot.crop.width * shot.frameWidth).to.be.at.least(1199.99);
+  });
+
+  it('does not plan anew, or otherwise, because a way was set', async () => {
+    const el = await ready();
+    const before = ways(el).map((way) => text(way.querySelector('dl')));
+    picked(el, 1).click();
+    await settled(el);
+    expect(ways(el).map((way) => text(way.querySelector('dl')))).to.deep.equal(before);
+  });
+
+  it('draws the way that was set', async () => {
+    const el = await ready();
+    picked(el, 1).click();
+    await el.updateComplete;
+    expect(text(el.shadowRoot?.querySelector('.drawing .note'))).to.contain(text(picked(el, 1).querySelector('strong')));
+  });
+
+  it('marks the best click on the curve, where none of the clicks does better', async () => {
+    const job = jobOf((await ready()).shot);
+    const [way] = shotPlan(job).ways;
+    if (!way) throw new Error('a way was expected');
+    const {best, points} = curveOf(way, job);
+    expect(points.length).to.equal(job.apertures.length);
+    for (const {worst} of points) expect(worst).to.be.at.most(best.worst);
+    expect(points.find(({aperture}) => aperture === way.lens.aperture)?.worst).to.be.closeTo(way.worst, 1e-9);
+  });
+
+  it('moves every handle by keys and says where it stands', async () => {
+    const el = await ready();
+    const press = async (name: string, ...keys: string[]) => {
+      grip(el, name).focus();
+      for (const key of keys) await sendKeys({press: key});
+      await el.updateComplete;
+    };
+    await press('overhang-front', 'ArrowLeft', 'ArrowUp');
+    expect([el.shot.overhangFront, el.shot.overhangFrontHeight]).to.deep.equal([13, 71]);
+    expect(grip(el, 'overhang-front').getAttribute('aria-valuetext')?.replace(/\s/g, ' ')).to.equal('13 mm past the front edge, 71 mm up');
+    await press('overhang-back', 'PageUp', 'ArrowDown');
+    expect([el.shot.overhangBack, el.shot.overhangBackHeight]).to.deep.equal([19, 29]);
+    await press('top', 'ArrowUp', 'PageDown');
+    expect(el.figureHeight).to.equal(71);
+    await press('base-back', 'ArrowRight');
+    expect([el.baseDepth, el.overhangBack]).to.deep.equal([61, 18]);
+    await press('base-front', 'ArrowRight');
+    expect([el.baseDepth, el.overhangFront]).to.deep.equal([62, 12]);
+    await press('tilt', 'ArrowUp', 'PageUp');
+    expect(el.tilt).to.equal(6);
+    await press('overhang-front', 'Home');
+    expect([el.shot.overhangFront, el.shot.overhangFrontHeight]).to.deep.equal([0, 0]);
+  });
+
+  it('drags a tip along and up, keeps the last good plan meanwhile, and plans for the new figure', async () => {
+    const el = await ready();
+    const before = verdict(el);
+    await drag(el, 'overhang-back', 20, -15);
+    expect(el.overhangBack).to.be.greaterThan(9);
+    expect(el.shot.overhangBackHeight).to.be.greaterThan(30);
+    expect(verdict(el)).to.equal(before);
+    await settled(el);
+    expect(verdict(el)).to.not.equal(before);
+  });
+
+  it('drags the front edge and leaves the tip where it is in the room', async () => {
+    const el = await ready();
+    await drag(el, 'base-front', 15, 0);
+    expect(el.baseDepth).to.be.below(60);
+    expect(el.overhangFront - 12).to.be.closeTo(60 - el.baseDepth, 1e-9);
+  });
+
+  it('tilts the camera by dragging it up', async () => {
+    const el = await ready();
+    await drag(el, 'tilt', 0, -30);
+    expect(el.tilt).to.be.greaterThan(2);
+  });
+
+  it('gives every handle at least 40 px, on a narrow page too', async () => {
+    const box = await fixture<HTMLDivElement>(html`<div><shot-plan></shot-plan></div>`);
+    box.setAttribute('style', 'width: 280px');
+    const el = await settled(box.firstElementChild as ShotPlan);
+    await waitUntil(() => el.shadowRoot?.querySelector('svg')?.getBoundingClientRect().width === 280);
+    for (const hit of el.shadowRoot?.querySelectorAll('.hit') ?? []) {
+      const {width, height} = hit.getBoundingClientRect();
+      expect(Math.min(width, height)).to.be.at.least(40);
+    }
+    expect(el.scrollWidth).to.be.at.most(280);
+  });
+
+  it('says which wish to give up first, and a click gives it up', async () => {
+    const el = await settled(await fixture<ShotPlan>(html`<shot-plan base-depth="60" room="200" focal-lengths="60"></shot-plan>`));
+    expect(verdict(el)).to.match(/^Not all of these wishes can be met\. Give up first: make room for /);
+    const button = el.shadowRoot?.querySelector<HTMLButtonElement>('.ways button');
+    button?.click();
+    await settled(el);
+    expect(el.room).to.be.greaterThan(200);
+    expect(verdict(el)).to.match(/^Sharp from tip to tip/);
+  });
+
+  it('keeps the last good value, shows the text as typed, and reports the problem', async () => {
+    const el = await ready();
+    const before = verdict(el);
+    let problem: ShotProblemEvent | undefined;
+    el.addEventListener('shot-problem', (event) => { problem = event; });
+    await typeInto(el, 'focal-lengths', 'the long one');
+    expect(el.focalLengths).to.deep.equal([60, 100]);
+    expect(text(el.shadowRoot?.querySelector('.fields'))).to.contain('“the long one” does not read as focal lengths such as 50, 60, 100 mm');
+    expect(problem?.problem.parameter).to.equal('focal-lengths');
+    expect(verdict(el)).to.equal(before);
+  });
+
+  it('keeps its plan while limits leave nothing to set, and says why', async () => {
+    const el = await ready();
+    const before = verdict(el);
+    await typeInto(el, 'aperture-smallest', 'f/2');
+    await settled(el);
+    expect(text(el.shadowRoot?.querySelector('.plate'))).to.contain('No plan: aperture');
+    expect(verdict(el)).to.equal(before);
+    await typeInto(el, 'aperture-smallest', 'f/22');
+    await settled(el);
+    expect(text(el.shadowRoot?.querySelector('.plate'))).to.not.contain('No plan');
+  });
+
+  it('writes what a body shows that counts close-up in, and reads the metered one that way', async () => {
+    // Textbook close-up optics: at half life size f/8 works as f/12.
+    const el = await settled(await fixture<ShotPlan>(html`
+      <shot-plan metered-magnification="0.5" metered-aperture="8" aperture-shown="working"></shot-plan>`));
+    expect((el.shadowRoot?.getElementById('metered-aperture') as HTMLInputElement).value).to.equal('f/12');
+    await typeInto(el, 'metered-aperture', 'f/24');
+    expect(el.shot.meteredAperture).to.be.closeTo(16, 1e-9);
+    expect((el.shadowRoot?.getElementById('metered-aperture') as HTMLInputElement).value).to.equal('f/24');
+    await settled(el);
+    expect(line(ways(el)[0], 'aperture')).to.match(/^f\/\S+, body shows f\/\d/);
+  });
+
+  it('counts in inches and turns the camera upright', async () => {
+    const el = await settled(await fixture<ShotPlan>(html`<shot-plan unit="in" base-depth="2 in"></shot-plan>`));
+    expect(line(ways(el)[0], 'field')).to.match(/in across$/);
+    const held = el.shadowRoot?.getElementById('held') as HTMLSelectElement;
+    held.value = 'tall';
+    held.dispatchEvent(new Event('change'));
+    expect([el.shot.sensorWidth, el.shot.sensorHeight, el.shot.frameWidth]).to.deep.equal([24, 36, 4000]);
+    await el.updateComplete;
+    const format = el.shadowRoot?.getElementById('sensor-format') as HTMLSelectElement;
+    format.value = 'four-thirds';
+    format.dispatchEvent(new Event('change'));
+    expect([el.shot.sensorWidth, el.shot.sensorHeight]).to.deep.equal([13, 17.3]);
+    await settled(el);
+  });
+
+  it('shares its shot by bench, both ways', async () => {
+    const page = await fixture<HTMLDivElement>(html`<div>
+      <shot-plan bench="plan-test" base-depth="40"></shot-plan><shot-plan bench="plan-test"></shot-plan><p></p></div>`);
+    const [one, two] = page.querySelectorAll('shot-plan');
+    if (!one || !two) throw new Error('two plans expected');
+    await settled(one);
+    await settled(two);
+    expect(two.baseDepth).to.equal(40);
+    picked(two, 0).click();
+    await settled(one);
+    expect(one.aperture).to.equal(two.aperture);
+    expect(picked(one, 0).getAttribute('aria-pressed')).to.equal('true');
+    page.querySelector('p')?.append(one);
+    await settled(one);
+    expect(one.baseDepth).to.equal(40);
+    expect(ways(one).length).to.be.greaterThan(0);
+  });
+
+  it('takes over properties set before it was defined', async () => {
+    const tag = 'shot-plan-late';
+    const late = document.createElement(tag) as ShotPlan;
+    late.focalLengths = [85];
+    document.body.append(late);
+    customElements.define(tag, class extends (customElements.get('shot-plan') as typeof ShotPlan) {});
+    await settled(late);
+    expect(late.focalLengths).to.deep.equal([85]);
+    late.remove();
+  });
+
+  it('shows hostile text as text', async () => {
+    const el = await ready();
+    el.setAttribute('room', '<img src=x onerror=alert(1)>');
+    await el.updateComplete;
+    expect(el.shadowRoot?.querySelector('img')).to.equal(null);
+    expect(text(el.shadowRoot?.querySelector('.fields'))).to.contain('<img src=x');
+  });
+
+  it('reads a changed verdict out once it has settled, and nothing at first', async () => {
+    const el = await ready();
+    const spoken = () => text(el.shadowRoot?.querySelector('.spoken'));
+    await new Promise((resolve) => { setTimeout(resolve, 900); });
+    expect(spoken()).to.equal('');
+    el.tilt = 30;
+    await settled(el);
+    await waitUntil(() => spoken() !== '', 'something said', {timeout: 3000});
+    expect(spoken()).to.equal(verdict(el));
+  });
+});
