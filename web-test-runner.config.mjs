@@ -11,10 +11,12 @@ export default {
     launchOptions: {
       executablePath: findChromium(),
       args: ['--no-sandbox', '--disable-gpu', '--disable-background-networking', '--disable-quic', '--no-first-run',
-        '--disable-component-update', '--disable-sync', '--force-color-profile=srgb'],
+        '--disable-component-update', '--disable-sync', '--force-color-profile=srgb', '--disable-renderer-backgrounding',
+        '--disable-backgrounding-occluded-windows', '--disable-background-timer-throttling'],
     },
   })],
-  concurrency: 2,
+  // One page at a time: keys go to the page in front, and two pages cannot both be there.
+  concurrency: 1,
   testFramework: {config: {timeout: 20_000}},
   testRunnerHtml: (path) => `<!doctype html><html lang="en"><body><script type="module" src="${path}"></script></body></html>`,
 };

@@ -23,7 +23,7 @@ export function textField({id, label, text, problem, hint, inputmode = 'text', o
   const described = problem ? `${id}-problem` : hint ? `${id}-hint` : nothing;
   return html`<div class="field" part="field">
     <label for=${id}>${label}</label>
-    <input id=${id} autocomplete="off" spellcheck="false" inputmode=${inputmode} .value=${live(text)}
+    <input id=${id} dir="auto" autocomplete="off" spellcheck="false" inputmode=${inputmode} .value=${live(text)}
       aria-invalid=${problem ? 'true' : nothing} aria-describedby=${described}
       @change=${(event: Event) => { onType((event.target as HTMLInputElement).value); }}>
     ${problem

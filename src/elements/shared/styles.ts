@@ -84,12 +84,15 @@ export const familyStyles = css`
 
   @media (forced-colors: active) {
     :host { --accent: Highlight; --line: CanvasText; --hairline: GrayText; --quiet: CanvasText; }
+    button[aria-pressed='true'], button[aria-checked='true'] { outline: 3px solid Highlight; outline-offset: -3px; }
   }
   @media (prefers-reduced-motion: reduce) {
     *, *::before, *::after { transition: none !important; animation: none !important; }
   }
   @media print {
     button, details:not([open]), .screen-only { display: none !important; }
+    .ways button { display: grid !important; border: 0; padding: 0; min-block-size: 0; }
+    .ways button::after { content: none; }
     .plate { break-inside: avoid; }
   }
 `;
