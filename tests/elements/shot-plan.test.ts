@@ -269,7 +269,7 @@ describe('shot-plan', () => {
 
   it('counts in inches and turns the camera upright', async () => {
     const el = await settled(await fixture<ShotPlan>(html`<shot-plan unit="in" base-depth="2 in"></shot-plan>`));
-    expect(line(ways(el)[0], 'field')).to.match(/in across$/);
+    expect(line(ways(el)[0], 'field')).to.match(/in$/);
     const held = el.shadowRoot?.getElementById('held') as HTMLSelectElement;
     held.value = 'tall';
     held.dispatchEvent(new Event('change'));

@@ -339,7 +339,7 @@ export class ShotPlan extends ShotElement {
       ${planned ? this.#renderVerdict(planned) : html`<slot></slot>`}
       ${this.#renderDrawing()}
       ${planned ? this.#renderWays(planned) : nothing}
-      <div class="fields screen-only">${everyday(this.#host)}</div>
+      <div class="fields wishes screen-only">${everyday(this.#host)}</div>
       ${planned ? this.#renderCurve(planned) : nothing}
       ${setUp(this.#host)}
       ${this.renderAnnouncement()}
@@ -387,7 +387,7 @@ export class ShotPlan extends ShotElement {
     if (!ways.length) {
       return html`<ul class="ways" aria-label=${WORDS.giveUp}>
         ${giveUp.map((each) => html`<li>${oneIsEnough
-          ? html`<button type="button" @click=${() => { this.#giveUp([each]); }}>${wishWords(each, shot)}</button>` : html`<p class="note">${wish(each, shot).join('; ')}</p>`}</li>`)}
+          ? html`<button type="button" @click=${() => { this.#giveUp([each]); }}>${wishWords(each, shot)}</button>` : html`<p class="wish">${wishWords(each, shot)}</p>`}</li>`)}
         ${!oneIsEnough && giveUp.length ? html`<li><button type="button" @click=${() => { this.#giveUp(giveUp); }}><strong>${WORDS.allTogether}</strong></button></li>` : nothing}
       </ul>`;
     }

@@ -35,7 +35,7 @@ export function valueOf(grip: Grip, shot: Shot): number {
     case 'overhang-back': return shot.overhangBack;
     case 'top': return shot.figureHeight;
     case 'tilt': return shot.tilt;
-    default: return shot.baseDepth;
+    case 'base-front': case 'base-back': return shot.baseDepth;
   }
 }
 

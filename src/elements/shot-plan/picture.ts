@@ -34,7 +34,7 @@ export function picture(sheet: Sheet, camera: CameraView, outline: Outline, way:
       ${ticks(sheet, shot.unit, left, (width - sheet.left) / sheet.scale).map(({x, label}) => svg`
         <path class="fine" d="M${x.toFixed(1)} ${table}v${label ? 11 : 8}"></path>
         ${label && x > edge + 6 && x < width - 8 ? svg`<text class="quiet" x=${x} y=${table + 23} text-anchor="middle">${label}</text>` : nothing}`)}
-      ${camera.broken ? breakMark(camera, camera.broken) : nothing}
+      ${camera.broken ? svg`<g clip-path="url(#above)">${breakMark(camera, camera.broken)}</g>` : nothing}
       ${way ? svg`<polyline class="axis" points=${spots([camera.pupil, camera.aim])}></polyline>` : nothing}
       ${cameraBody(sheet, camera, way, shot)}
     </g>`;
@@ -60,7 +60,7 @@ function focusPlanes(sheet: Sheet, way: PlanWay, shot: Shot, top: number): SVGTe
   const [, head] = plane(sheet, way.focus, shot.tilt, top);
   const right = head[0] > sheet.width - 84;
   return svg`${ends.map((line) => svg`<polyline class="focus" points=${spots(line)}></polyline>`)}
-    <text x=${right ? sheet.width : head[0] + 2} y=${head[1] - 6} text-anchor=${right ? 'end' : 'start'}>${focusLabel(way, shot)}</text>`;
+    <text class="on-paper" x=${right ? sheet.width : head[0] + 2} y=${head[1] - 6} text-anchor=${right ? 'end' : 'start'}>${focusLabel(way, shot)}</text>`;
 }
 
 /** A stretch is left out: two strokes across the axis and across either edge of the view. */
@@ -73,12 +73,13 @@ function cameraBody(sheet: Sheet, {mark: [x, y], pupil, tilt}: CameraView, way: 
   const barrel = Math.hypot(pupil[0] - x, pupil[1] - y);
   const floor = Math.max(sheet.table, y + 26);
   const label = Math.min(y - 26, y - 20 - Math.abs(axialDepth(0, 10, tilt)));
+  const start = Math.max(2, x - 42);
   return svg`<path class="fine" d="M${x} ${y + 12}V${floor}M${x} ${y + 16}L${x - 14} ${floor}M${x} ${y + 16}L${x + 14} ${floor}"></path>
     <g transform="translate(${x.toFixed(1)} ${y.toFixed(1)}) rotate(${tilt})">
       <path class="body" d="M-9 -14H10V14H-9ZM-5 -14L-3 -19H6L8 -14M10 -9H${barrel.toFixed(1)}V9H10"></path>
       <path class="fine" d="M0 -11V11"></path>
     </g>
-    ${way ? svg`<text x="2" y=${label - 13}>${cameraLabel(way, shot)}, ${tiltLabel(shot.tilt)}</text><text class="quiet" x="2" y=${label}>${WORDS.mark}</text>`
-      : svg`<text x="2" y=${label}>${WORDS.noPlace}</text>`}`;
+    ${way ? svg`<text class="on-paper" x=${start} y=${label - 13}>${cameraLabel(way, shot)}, ${tiltLabel(shot.tilt)}</text><text class="quiet on-paper" x=${start} y=${label}>${WORDS.mark}</text>`
+      : svg`<text x=${start} y=${label}>${WORDS.noPlace}</text>`}`;
 }
 

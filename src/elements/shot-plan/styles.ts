@@ -29,6 +29,11 @@ export const planStyles = css`
   .handle:hover .knob { stroke: currentColor; }
   .handle:focus-visible .hit { stroke: var(--accent); stroke-width: 2; }
 
+  /* Labels of one or two lines, and every answer on the same rule. */
+  .fields { row-gap: 0; }
+  @container (min-width: 26em) { .wishes > .field:first-child { grid-column: span 2; } }
+  .fields > .field { grid-row: span 3; grid-template-rows: subgrid; margin-block-end: 0.7em; }
+  .fields > .field > label { align-self: end; }
   .compare { display: grid; gap: 1.2em; }
   .row-of-ways { display: grid; gap: 1em; }
   .labels { display: none; }
@@ -64,6 +69,7 @@ export const planStyles = css`
 
   .curve-part { display: grid; gap: 0.5em 2em; align-items: center; }
   @container (min-width: 52em) { .curve-part { grid-template-columns: auto minmax(0, 1fr); } }
+  .wish { margin: 0; display: grid; }
   .lost { fill: url(#chart-hatch); stroke: none; }
   .wished { stroke-dasharray: 6 3; stroke-width: 0.8; }
   .curve { stroke-width: 2.6; stroke-linejoin: round; }

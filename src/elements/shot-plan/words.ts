@@ -71,7 +71,7 @@ export function aperture(way: PlanWay, shot: Shot): string {
 
 const shutter = (seconds: number): string => tight(writeShutter(seconds));
 
-const frames = (count: number): string => (count === 1 ? 'one frame' : `${count} frames`);
+const frames = (count: number): string => (count === 1 ? 'one frame' : `${count}${NBSP}frames`);
 
 /** Contrast in words. Where one word ends and the next begins is our judgement, no source. */
 export function contrastWord(contrast: number): string {
@@ -150,10 +150,10 @@ export function lines(way: PlanWay, job: PlanJob, shot: Shot): readonly Line[] {
     {key: 'shutter', label: 'Shutter', text: count > 1 ? `${shutter(way.shutter.value)} each` : shutter(way.shutter.value)},
     {key: 'camera', label: 'Sensor mark to focus', text: length(way.cameraDistance, unit)},
     {key: 'focus', label: 'Focus behind front edge', text: `${focus}${count > 12 ? ' …' : ''}${NBSP}${unit}`},
-    {key: 'field', label: 'Frame by ruler', text: `${length(way.fieldWidth, unit)} across`},
+    {key: 'field', label: 'Frame’s width by ruler', text: length(way.fieldWidth, unit)},
     {key: 'zone', label: 'Sharp', text: way.zone.to === Infinity ? `${size(way.zone.from, unit)} to no end` : `${size(way.zone.from, unit)} to ${length(way.zone.to, unit)}`},
     {key: 'contrast', label: 'Worst contrast', text: `${contrastWord(way.worst)}, ${contrastNumber(way.worst)}`},
-    {key: 'pixels', label: 'Pixels across', text: `${whole(way.pixelsAcross)}, ${percent(way.keptShare)} of the frame`},
+    {key: 'pixels', label: 'Pixels kept across', text: `${whole(way.pixelsAcross)}, ${percent(way.keptShare)}`},
     {key: 'frames', label: 'Frames', text: String(count)},
     {key: 'price', label: 'Price', text: price(way, job, unit)},
   ];
@@ -170,7 +170,7 @@ export function price({price: paid, lens}: PlanWay, {metered}: PlanJob, unit: Le
     paid.frames ? `${paid.frames} more ${paid.frames === 1 ? 'frame' : 'frames'} to blend` : '',
     paid.otherLens ? 'change the lens' : '',
   ].filter(Boolean);
-  return parts.map(tight).join('; ');
+  return parts.map((part) => part.replace(/(\d) /g, `$1${NBSP}`)).join('; ');
 }
 
 // —— drawing and chart ——
@@ -210,7 +210,7 @@ export function gripText(grip: Grip, shot: Shot): string {
     }
     case 'top': return `${length(value, unit)} above the table`;
     case 'tilt': return tiltLabel(value);
-    default: return `base ${length(value, unit)} deep`;
+    case 'base-front': case 'base-back': return `base ${length(value, unit)} deep`;
   }
 }
 
@@ -239,15 +239,15 @@ export const WORDS = {
 
 /** Labels of the entries, and their hints. */
 export const FIELDS = {
-  focalLengths: 'Focal lengths at hand', focalLengthsHint: 'the mounted one first: 60, 100 mm', room: 'Room for the tripod', roomHint: 'sensor mark to figure, at most',
+  focalLengths: 'Focal lengths', focalLengthsHint: 'at hand, the mounted one first', room: 'Tripod room', roomHint: 'sensor mark to focus, at most',
   metered: 'Metered aperture', meteredWorking: 'Metered, as the body shows it', meteredShutter: 'Metered shutter',
-  pictureWidth: 'Finished width, px', pictureHeight: 'Finished height, px', margin: 'Margin', marginHint: 'of the width, on all sides',
+  pictureWidth: 'Picture width, px', pictureHeight: 'Picture height, px', margin: 'Margin', marginHint: 'of the width, on all sides',
   figure: 'Figure in numbers', baseDepth: 'Base depth', overhangFront: 'Past the front edge', overhangFrontHeight: '… at a height of',
   overhangBack: 'Past the back edge', overhangBackHeight: '… at a height of', figureHeight: 'Height above the table', figureWidth: 'Figure, side to side',
   tilt: 'Camera looks down by',
   camera: 'Camera, lens and limits', format: 'Sensor', own: 'own numbers', sensorWidth: 'Sensor width', sensorHeight: 'Sensor height', held: 'Camera held',
   landscape: 'landscape', portrait: 'portrait', frameWidth: 'Frame width as held, px', apertureWidest: 'Widest aperture', apertureSmallest: 'Smallest aperture',
-  shutterFastest: 'Shortest time', shutterSlowest: 'Longest time', apertureShown: 'Aperture shown by the body', marked: 'as marked', working: 'working, close-up counted in',
+  shutterFastest: 'Shortest time', shutterSlowest: 'Longest time', apertureShown: 'Body shows f-numbers', marked: 'marked', working: 'working',
   pupilRatio: 'Pupil ratio', pupilRatioHint: 'exit over entrance pupil; 1 when unknown', closestFocus: 'Closest focus', closestFocusHint: 'one for each lens, as far as known',
   meteredMagnification: 'Metered at a magnification of', meteredMagnificationHint: '0 for a hand-held meter',
   sharp: 'What counts as sharp, frames, unit', blurLimit: 'Blur that still looks sharp, px', leastContrast: 'Contrast to keep', mostFrames: 'Frames at most',
