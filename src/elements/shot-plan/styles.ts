@@ -51,6 +51,8 @@ export const planStyles = css`
   .price, .frames { grid-column: 1 / -1; }
   .frames { display: flex; gap: 0.7em; }
   dt { color: var(--quiet); font-size: 0.88em; }
+  dd, .pick strong { unicode-bidi: plaintext; }
+  :host(:dir(rtl)) dd, :host(:dir(rtl)) .pick strong { text-align: right; }
   dd { margin: 0; min-inline-size: 0; overflow-wrap: anywhere; }
   .aperture dd, .shutter dd, .contrast dd { font-weight: 650; }
   .price dd { font-size: 0.92em; }
@@ -79,5 +81,5 @@ export const planStyles = css`
   .plate[aria-busy='true'] .compare { opacity: 0.6; }
   .set-up details[open] { padding-block-end: 0.8em; }
   @media (forced-colors: active) { .knob { fill: Highlight; stroke: Canvas; } .body { fill: Canvas; } }
-  @media print { .handle { display: none; } .pick span { display: none; } }
+  @media print { .handle { display: none; } .pick { display: flex !important; } .pick span { display: none; } }
 `;
