@@ -7,6 +7,10 @@ import {cutOut} from '../core/tone/pixels.js';
 import type {Tally} from '../core/tone/tally.js';
 import {tallyFromTiles} from '../core/tone/tiles.js';
 import type {TileTallies} from '../core/tone/tiles.js';
+import {readCard} from '../core/white/card.js';
+import type {CardReading} from '../core/white/card.js';
+import {findCard} from '../core/white/patches.js';
+import type {CardPatches} from '../core/white/patches.js';
 
 /** A decoded picture where its pixels are kept. */
 export interface Picture {
@@ -24,9 +28,13 @@ export interface Picture {
 export const QUESTIONS = {
   tally: ({tiles}: Picture, crop: Crop): Tally => tallyFromTiles(tiles, crop),
   pixels: ({pixels}: Picture, crop: Crop): Pixels => cutOut(pixels, crop),
-  level: ({pixels}: Picture, region: Crop): Level => readLevel(pixels, region),
+  level: ({pixels}: Picture, {region, gray}: {readonly region: Crop; readonly gray?: number}): Level =>
+    readLevel(pixels, region, gray),
   /** How the picture differs from the other one, which was taken before it; the crop is the other one's. */
   compare: ({pixels}: Picture, crop: Crop, before?: Picture): Comparison => compareShots(before?.pixels ?? pixels, pixels, crop),
+  /** Where a gray card lies inside the crop, if one does. */
+  findCard: ({pixels}: Picture, crop: Crop): CardPatches | undefined => findCard(pixels, crop),
+  readCard: ({pixels}: Picture, patches: CardPatches): CardReading => readCard(pixels, patches),
 };
 
 export type Questions = typeof QUESTIONS;

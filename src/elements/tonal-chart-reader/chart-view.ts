@@ -16,6 +16,8 @@ export interface ChartView {
   readonly edges: Edges;
   readonly advice: Advice;
   readonly shown: Shown;
+  /** The same crop of the earlier shot, drawn thin behind. */
+  readonly earlier: Tally | undefined;
   /** CSS px the drawing gets. */
   readonly width: number;
 }
@@ -38,11 +40,12 @@ export function emptyScale(width: number): TemplateResult {
 
 /** The chart on a scale of light, with what is cut off in wells at its ends. */
 export function chartDrawing(view: ChartView): TemplateResult {
-  const {tally, edges, shown, width} = view;
+  const {tally, edges, shown, earlier, width} = view;
   const channels = shown === 'colours' ? COLOUR_CHANNELS : [shown];
   const layout = layOut(width);
   const curves = channels.map((channel) => ({channel, density: densities(tally, channel)}));
-  const most = Math.max(...curves.map(({density}) => Math.max(...density))) || 1;
+  const thin = earlier ? channels.map((channel) => ({channel, density: densities(earlier, channel)})) : [];
+  const most = Math.max(...[...curves, ...thin].map(({density}) => Math.max(...density))) || 1;
   return html`<svg class="chart" part="chart" role="img" aria-label=${chartSentence(channels.map((channel) => edges[channel]))}
     viewBox="0 0 ${layout.width} ${layout.height}">
     <defs><pattern id="gone" width="5" height="5" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
@@ -51,13 +54,14 @@ export function chartDrawing(view: ChartView): TemplateResult {
     ${shown === 'colours'
       ? curves.map(({channel, density}) => svg`<path class="line ${channel}" d=${outline(layout, density, most, false)}></path>`)
       : svg`<path class="soot" d=${outline(layout, (curves[0] as Curve).density, most, true)}></path>`}
+    ${thin.map(({channel, density}) => svg`<path class="line earlier ${channel}" d=${outline(layout, density, most, false)}></path>`)}
     ${shown === 'colours' ? letters(layout, curves, most) : nothing}
     ${shown === 'colours' ? nothing : moved(layout, curves, most, view.advice)}
     ${well(layout, channels.map((channel) => edges[channel]), 'atBlack')}
     ${well(layout, channels.map((channel) => edges[channel]), 'atWhite')}
     ${measures(layout, channels.map((channel) => edges[channel]))}
   </svg>
-  <p class="note">${scaleNote(shown !== 'colours' && view.advice.thirds !== 0)}</p>`;
+  <p class="note">${scaleNote(shown !== 'colours' && view.advice.thirds !== 0, earlier !== undefined)}</p>`;
 }
 
 interface Curve {

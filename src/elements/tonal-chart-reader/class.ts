@@ -1,38 +1,49 @@
 import {html, nothing, type PropertyValues, type TemplateResult} from 'lit';
+import {exposureStops, type Exposure} from '../../core/exposure/stops.js';
+import type {Trade} from '../../core/exposure/trade.js';
 import {Problem} from '../../core/problem.js';
-import {trade, type Trade} from '../../core/exposure/trade.js';
-import {SETTINGS} from '../../core/exposure/stops.js';
-import {attributeOf} from '../../core/shot/fields.js';
+import {SHOT_FIELDS, attributeOf} from '../../core/shot/fields.js';
 import type {CropShare, Intent, Shot, ShotKey} from '../../core/shot/shot.js';
+import type {Comparison} from '../../core/tone/compare.js';
 import {cropChange, type CropChange} from '../../core/tone/cropped.js';
-import type {Tally} from '../../core/tone/tally.js';
-import {openPhoto, type Photo} from '../../photo/open.js';
-import {isPhotoProblem} from '../../photo/problem.js';
-import {choiceField, textField} from '../shared/fields.js';
-import {ShotElement} from '../shared/shot-element.js';
+import type {Level} from '../../core/tone/level.js';
+import type {Photo} from '../../photo/open.js';
+import {ShotProblemEvent} from '../shared/events.js';
+import {choiceField} from '../shared/fields.js';
 import {familyStyles} from '../shared/styles.js';
+import {aimsResult} from './aims-view.js';
+import {FIRST_AIMS, exposureForFigure, withAim, type Aims} from './aims.js';
+import {besideResult, shiftText} from './beside-view.js';
 import {chartChoice, chartDrawing, edgesTable, emptyScale, type Shown} from './chart-view.js';
-import {Counter} from './counter.js';
-import {cropPixels, readSide, withSide, WHOLE, type CropSide} from './crop.js';
-import {cropAfterKey, cropOfDrag, frameOver, keepsAll, startDrag, type Drag} from './photo-view.js';
-import {exposureOf, saysExposure, shotFrom} from './settings.js';
+import {Counts} from './counts.js';
+import {cropFields, type SideProblems} from './crop-fields.js';
+import {cropPixels, keepsAll, WHOLE} from './crop.js';
+import {FrameDrag} from './frame-drag.js';
+import {Latest} from './latest.js';
+import {isClosed} from './opener.js';
+import {PhotoElement} from './photo-element.js';
+import {frameOver} from './photo-view.js';
+import {exposureOf, meantShift, saysExposure, tradeFor} from './settings.js';
 import {styles} from './styles.js';
-import {NO_ANSWER, notLoaded, settingsSentence, trouble} from './words-file.js';
-import {WORDS, cropSentence, cropText, reasonFor, refused, sidePixels, sideText, verdict, wayCost, wayOut} from './words.js';
+import {wayTo} from './way-view.js';
+import {BESIDE} from './words-beside.js';
+import {settingsSentence} from './words-file.js';
+import {SPOT, levelNote, levelSentence} from './words-spot.js';
+import {WORDS, cropSentence, cropText, reasonFor, refused, verdict} from './words.js';
 
-/** Stops by which the bench may miss an advice and still be taken to follow it: half a third-stop click. */
-const FOLLOWED = 1 / 6;
+/** A comparison is asked for once the crop has been still for so long, ms: it takes longer than a count. */
+const STILL_MS = 250;
 
-/** Whose photo it is: a reader's act is told to the page, a script's is not, and the page's own only fills in. */
-type OpenedBy = 'reader' | 'script' | 'page';
-
-const SIDES: readonly CropSide[] = ['left', 'top', 'width', 'height'];
+/** Where the spot begins: in the backdrop, more often than not. */
+const FIRST_SPOT: CropShare = {left: 0.06, top: 0.08, width: 0.1, height: 0.1};
 
 /**
  * @summary A photo's tonal chart inside the crop that will be kept: what is cut off, the room left, and the advice in
  *   thirds of a stop with the setting it leads to. The photo is read on the device and goes nowhere.
  * @slot - Fallback: shown before the script runs, and while the photo of `src` is not there
  * @attr {string} src - Address of a photo of the page's own, on the same origin or one that allows it
+ * @attr {string} earlier-src - Address of an earlier shot to compare with
+ * @attr {string} spot - Spot whose level is measured, written like `crop`
  * @attr {string} bench - Name of the shot shared with other elements
  * @attr {string} crop - Part that is kept, shares of the frame: left, top, width, height: `20% 2% 60% 81%`
  * @attr {string} intent - `dark-backdrop` (default) or `even`
@@ -70,7 +81,7 @@ const SIDES: readonly CropSide[] = ['left', 'top', 'width', 'height'];
  * @cssprop [--lampblack-quiet] - Labels and notes
  * @cssprop [--lampblack-paper=transparent] - Ground
  */
-export class TonalChartReader extends ShotElement {
+export class TonalChartReader extends PhotoElement {
   static override readonly shotKeys = [
     'crop', 'intent', 'aperture', 'shutter', 'iso', 'meteredAperture', 'meteredShutter', 'meteredIso', 'pay', 'clicksPerStop',
     'apertureWidest', 'apertureSmallest', 'shutterFastest', 'shutterSlowest', 'isoLowest', 'isoHighest', 'correction',
@@ -80,25 +91,17 @@ export class TonalChartReader extends ShotElement {
   static override readonly styles = [familyStyles, styles];
 
   static override properties = {
-    src: {type: String, reflect: true},
-    file: {attribute: false},
     shown: {type: String},
+    spot: {converter: {fromAttribute: (text: string | null) => (text === null ? null : SHOT_FIELDS.crop.read(text))}},
     chartWidth: {state: true},
-    dropping: {type: Boolean, reflect: true},
-    opening: {state: true},
-    message: {state: true},
     sides: {state: true},
+    aims: {state: true},
   };
 
-  /** Address of a photo of the page's own. @attr src */
-  declare src: string | null;
-  /**
-   * The photo's file. Set by script it is opened and its settings go to the bench without an event; what a reader opens
-   * is here too. `null` takes the photo away.
-   */
-  declare file: Blob | null;
   /** Which chart is drawn. @attr shown */
   declare shown: Shown;
+  /** Spot whose level is measured, shares of the frame; `null` while none is. @attr spot */
+  declare spot: CropShare | null;
   /** Part that is kept, shares of the frame. @attr crop */
   declare crop: CropShare;
   /** What the picture is meant as. @attr intent */
@@ -143,256 +146,128 @@ export class TonalChartReader extends ShotElement {
   declare frameWidth: number;
 
   protected declare chartWidth: number;
-  protected declare dropping: boolean;
-  protected declare opening: boolean;
-  /** What is wrong with the last file or address. */
-  protected declare message: string;
-  /** Text of a typed side that could not be used. */
-  protected declare sides: Readonly<Partial<Record<CropSide, Problem>>>;
+  /** Typed sides of the crop that could not be used. */
+  protected declare sides: SideProblems;
+  protected declare aims: Aims;
 
-  #photo: Photo | undefined;
-  #whole: Tally | undefined;
-  #inside: Tally | undefined;
   #change: CropChange | undefined;
-  #trade: Trade | undefined;
+  #comparison: Comparison | undefined;
+  #level: Level | undefined;
+  /** A gray card that was measured, linear light, and the exposure it was measured at. */
+  #gray: {readonly light: number; readonly exposure: Exposure} | undefined;
   #transparent = false;
+  #spotProblem: Problem | undefined;
   #drawn: Photo | undefined;
-  #countedCrop: CropShare | undefined;
-  #turn = 0;
-  #openedFile: Blob | null = null;
-  /** Values that came from a photo, which the next photo of the page may replace. */
-  #fromPhoto: Partial<Shot> = {};
-  #drag: Drag | undefined;
   /** What the chart's width is measured of: without height, so that a taller chart measures nothing anew. */
   #room: Element | null = null;
-  readonly #counter = new Counter((photo, tally) => {
-    if (photo !== this.#photo) return;
-    this.#inside = tally;
-    this.requestUpdate();
-  });
+  #asked: readonly unknown[] = [];
+
+  readonly #redraw = () => { this.requestUpdate(); };
+  readonly #counts = new Counts(this.#redraw);
+  readonly #countsEarlier = new Counts(this.#redraw);
+  readonly #comparing = new Latest<Comparison>((comparison) => { this.#comparison = comparison; this.requestUpdate(); });
+  readonly #measuring = new Latest<Level>((level) => { this.#level = level; this.requestUpdate(); });
+  readonly #frames = new FrameDrag(
+    (frame) => (frame === 'crop' ? this.shot.crop : this.spot ?? FIRST_SPOT),
+    (frame, to) => { if (frame === 'crop') this.act({crop: to}); else this.spot = to; });
   readonly #width = globalThis.ResizeObserver && new ResizeObserver(([entry]) => {
     if (entry?.contentRect.width) this.chartWidth = Math.round(entry.contentRect.width);
   });
 
   constructor() {
     super();
-    this.src = null;
-    this.file = null;
+    this.spot = null;
     this.shown = 'colours';
     this.chartWidth = 320;
-    this.dropping = false;
-    this.opening = false;
-    this.message = '';
     this.sides = {};
-    this.addEventListener('dragover', (event) => { this.#offer(event); });
-    this.addEventListener('dragleave', (event) => { if (!this.contains(event.relatedTarget as Node | null)) this.dropping = false; });
-    this.addEventListener('drop', (event) => { this.#dropped(event); });
-  }
-
-  // —— coming and going ——
-
-  override connectedCallback(): void {
-    super.connectedCallback();
-    this.ownerDocument.addEventListener('paste', this.#pasted);
-    // What was let go of while the element stood nowhere is opened again.
-    const lying = this.thing<Photo>('photo');
-    if (lying && isClosed(lying)) this.putThing('photo', undefined);
-    if (this.hasUpdated && !this.thing('photo')) this.#reopen();
+    this.aims = FIRST_AIMS;
   }
 
   override disconnectedCallback(): void {
     super.disconnectedCallback();
-    this.ownerDocument.removeEventListener('paste', this.#pasted);
     this.#width?.disconnect();
     this.#room = null;
-    // A task later an element that was only moved is back in the page.
-    setTimeout(() => { if (!this.isConnected && this.alone) this.#letGo(); });
   }
-
-  #letGo(): void {
-    this.#turn++;
-    this.#openedFile = null;
-    this.opening = false;
-    this.thing<Photo>('photo')?.close();
-    this.putThing('photo', undefined);
-  }
-
-  #reopen(): void {
-    if (this.file) void this.#openFile(this.file, 'page');
-    else if (this.src) void this.#load(this.src);
-  }
-
-  // —— opening ——
-
-  /**
-   * Opens a photo as if the reader had chosen it: its settings go to the bench and `shot-change` fires.
-   * @returns whether it opened; when not, what was on screen stays and the reason is shown
-   */
-  open(file: Blob): Promise<boolean> {
-    return this.#openFile(file, 'reader');
-  }
-
-  async #openFile(file: Blob, by: OpenedBy): Promise<boolean> {
-    const turn = ++this.#turn;
-    this.opening = true;
-    const opened = await openPhoto(file);
-    if (turn !== this.#turn) {
-      if (!isPhotoProblem(opened)) opened.close();
-      return false;
-    }
-    this.opening = false;
-    if (isPhotoProblem(opened)) {
-      this.message = trouble(opened);
-      return false;
-    }
-    this.message = '';
-    this.#openedFile = this.file = file;
-    const before = this.thing<Photo>('photo');
-    this.putThing('photo', opened);
-    before?.close();
-    this.#describe(opened, by);
-    return true;
-  }
-
-  /** Tells the bench what the photo knows. A photo of the page's own fills in only what nobody has stated. */
-  #describe(photo: Photo, by: OpenedBy): void {
-    const told = shotFrom(photo, this.shot);
-    const {values} = this.state;
-    const free = Object.entries(told).filter(([key]) => {
-      const stated = values[key as ShotKey];
-      return by === 'script' || stated === undefined || stated === this.#fromPhoto[key as ShotKey];
-    });
-    if (by === 'reader') this.act(told);
-    else Object.assign(this, Object.fromEntries(free));
-    this.#fromPhoto = told;
-  }
-
-  async #load(src: string): Promise<void> {
-    const turn = ++this.#turn;
-    this.opening = true;
-    let why = '';
-    try {
-      const answer = await fetch(new URL(src, this.baseURI));
-      if (answer.ok) {
-        const file = await answer.blob();
-        if (turn === this.#turn) await this.#openFile(new File([file], nameIn(src), {type: file.type}), 'page');
-        return;
-      }
-      why = String(answer.status);
-    } catch (error) {
-      if (!(error instanceof TypeError)) throw error;
-      why = NO_ANSWER;
-    }
-    if (turn !== this.#turn) return;
-    this.opening = false;
-    this.message = notLoaded(src, why);
-  }
-
-  #offer(event: DragEvent): void {
-    if (!event.dataTransfer?.types.includes('Files')) return;
-    event.preventDefault();
-    event.dataTransfer.dropEffect = 'copy';
-    this.dropping = true;
-  }
-
-  #dropped(event: DragEvent): void {
-    this.dropping = false;
-    const file = event.dataTransfer?.files[0];
-    if (!file) return;
-    event.preventDefault();
-    void this.open(file);
-  }
-
-  /** A paste is for the reader that the pointer or the focus is on, or for the only one of the page. */
-  readonly #pasted = (event: ClipboardEvent): void => {
-    const file = event.clipboardData?.files[0];
-    if (!file || event.defaultPrevented) return;
-    const only = this.ownerDocument.querySelectorAll(this.localName).length === 1;
-    if (!only && !this.matches(':hover, :focus-within')) return;
-    event.preventDefault();
-    void this.open(file);
-  };
 
   // —— computing ——
 
   protected override willUpdate(changed: PropertyValues): void {
     super.willUpdate(changed);
-    if (changed.has('src') && this.src) void this.#load(this.src);
-    if (changed.has('file') && this.file !== this.#openedFile) {
-      if (this.file) void this.#openFile(this.file, 'script');
-      else this.#letGo();
-    }
-    const photo = this.thing<Photo>('photo');
-    if (photo !== this.#photo) this.#adopt(photo);
-    const {crop} = this.shot;
-    if (photo && crop !== this.#countedCrop) {
-      this.#countedCrop = crop;
-      this.#counter.want(photo, cropPixels(crop, photo));
-    }
-    this.#read();
+    if (changed.has('spot')) this.#readSpot(changed.get('spot') as CropShare | null | undefined);
+    const {crop, intent} = this.shot;
+    const {photo, earlier} = this;
+    this.#counts.follow(photo, crop);
+    this.#countsEarlier.follow(earlier, crop);
+    this.#ask(photo, earlier);
+    const {inside, whole} = this.#counts;
+    this.#transparent = inside?.pixels === 0;
+    if (!inside || !whole) this.#change = undefined;
+    else if (!this.#transparent) this.#change = cropChange(inside, whole, intent);
   }
 
-  /** Takes a photo that lies on the bench now, whoever put it there. What is on screen stays until it is counted. */
-  #adopt(photo: Photo | undefined): void {
-    this.#photo = photo;
-    this.#countedCrop = undefined;
-    this.#inside = this.#whole = undefined;
-    if (!photo) {
-      this.#change = this.#trade = undefined;
-      this.#counter.stop();
-      return;
-    }
-    photo.tally().then((whole) => {
-      if (photo !== this.#photo) return;
-      this.#whole = whole;
-      this.requestUpdate();
-    }, (error: unknown) => { if (!(error instanceof Problem)) throw error; });
+  /** A spot that is none is explained, and the last good one stays. */
+  #readSpot(last: CropShare | null | undefined): void {
+    const spot = this.spot as CropShare | Problem | null;
+    const problem = spot instanceof Problem ? spot : spot ? SHOT_FIELDS.crop.refuse(spot) : undefined;
+    this.#spotProblem = problem && new Problem('spot', problem.value, problem.wanted);
+    if (!this.#spotProblem) return;
+    this.spot = last ?? null;
+    this.dispatchEvent(new ShotProblemEvent(this.#spotProblem));
   }
 
-  #read(): void {
-    if (!this.#inside || !this.#whole || !this.#photo) return;
-    const {intent} = this.shot;
-    this.#transparent = this.#inside.pixels === 0;
-    if (!this.#transparent) this.#change = cropChange(this.#inside, this.#whole, intent);
-    this.#trade = this.#change && this.#tradeFor(this.#photo, this.#change);
+  /** Puts the questions beside the counts, when what they depend on has changed. */
+  #ask(photo: Photo | undefined, earlier: Photo | undefined): void {
+    const {spot, shot: {crop}} = this;
+    const gray = photo && this.#grayIn(photo);
+    const asked = [photo, earlier, crop, spot, gray];
+    const isNew = (...at: number[]) => at.some((place) => asked[place] !== this.#asked[place]);
+    if (isNew(0, 1)) {
+      this.#comparison = undefined;
+      this.#comparing.stop();
+    }
+    if (photo && earlier && isNew(0, 1, 2)) {
+      this.#comparing.want(() => photo.ask('compare', cropPixels(crop, earlier), earlier), this.#comparison ? STILL_MS : 0);
+    }
+    if (!photo || !spot) this.#level = undefined;
+    else if (isNew(0, 3, 4)) {
+      this.#measuring.want(() => photo.ask('level', {region: cropPixels(spot, photo), ...(gray !== undefined && {gray})}));
+    }
+    this.#asked = asked;
   }
 
-  /** From the photo's exposure to what its chart asks for, the other settings as the bench has them. */
-  #tradeFor(photo: Photo, {adviceInside}: CropChange): Trade | undefined {
-    const {shot} = this;
-    const {pay, clicksPerStop} = shot;
-    const change = Object.fromEntries(SETTINGS.filter((name) => name !== pay).map((name) => [name, shot[name]]));
-    try {
-      return trade({
-        from: exposureOf(photo, shot), correction: adviceInside.thirds / 3, change, pay, clicksPerStop,
-        limits: {
-          aperture: [Math.min(shot.apertureWidest, shot.aperture), Math.max(shot.apertureSmallest, shot.aperture)],
-          shutter: [shot.shutterFastest, shot.shutterSlowest],
-          iso: [Math.min(shot.isoLowest, shot.iso), Math.max(shot.isoHighest, shot.iso)],
-        },
-      });
-    } catch (error) {
-      if (!(error instanceof Problem)) throw error;
-      return undefined;
-    }
+  /** Light of the measured gray card at the exposure of this photo. */
+  #grayIn(photo: Photo): number | undefined {
+    return this.#gray && this.#gray.light * 2 ** exposureStops(this.#gray.exposure, exposureOf(photo, this.shot));
+  }
+
+  #meant(earlier: Photo): number | undefined {
+    return this.photo && meantShift(earlier, this.photo, this.shot);
   }
 
   protected override verdictText(): string {
-    return this.message || (this.#change ? verdict(this.#change.adviceInside, this.#change.inside) : '');
+    const message = this.opener.message || this.openerEarlier.message;
+    const change = this.#change;
+    const {earlier} = this;
+    return message || [
+      ...(change ? [verdict(change.adviceInside, change.inside)] : []),
+      ...(earlier && this.#comparison ? [shiftText(this.#comparison, this.#meant(earlier))] : []),
+      ...(this.#level ? [levelSentence(this.#level, this.#gray !== undefined)] : []),
+    ].join(' ');
   }
 
   // —— rendering ——
 
   protected override render(): TemplateResult {
-    const photo = this.#photo;
+    const {photo} = this;
+    const change = this.#change;
     return html`<section class="plate" part="plate" aria-label=${WORDS.element}>
-      ${this.#change ? html`<p class="verdict" part="verdict">${verdict(this.#change.adviceInside, this.#change.inside)}</p>
-        <p class="reason">${reasonFor(this.#change.adviceInside, this.#change.inside)}</p>` : nothing}
+      ${change ? html`<p class="verdict" part="verdict">${verdict(change.adviceInside, change.inside)}</p>
+        <p class="reason">${reasonFor(change.adviceInside, change.inside)}</p>` : nothing}
       ${this.renderMessages()}
       ${photo ? html`<div class="sheet">
           <div class="side of-photo">${this.renderPhoto(photo)}</div>
           <div class="side of-chart">${this.renderChart()}</div>
-          <div class="side of-advice">${this.renderWayOut()}${this.renderIntent()}${this.renderSides(photo)}</div>
+          <div class="side of-advice">${this.renderAdvice(photo)}${this.renderSides(photo)}${this.renderAims(photo)}${this.renderBeside()}</div>
         </div>
         ${this.renderFoot(photo)}`
       : this.renderBlank()}
@@ -402,62 +277,75 @@ export class TonalChartReader extends ShotElement {
 
   private renderMessages(): TemplateResult {
     const {problems} = this.state;
-    return html`${this.message ? html`<p class="problem">${this.message}</p>` : nothing}
-      ${this.#transparent ? html`<p class="problem">${WORDS.transparent}</p>` : nothing}
-      ${TonalChartReader.shotKeys.map((key) => {
-        const problem = problems[key];
-        return problem && html`<p class="problem" id="${attributeOf(key)}-problem">${refused(attributeOf(key), problem)}</p>`;
-      })}`;
+    const said = [this.opener.message, this.openerEarlier.message, this.#transparent ? WORDS.transparent : '',
+      this.#spotProblem ? refused('spot', this.#spotProblem) : '',
+      ...TonalChartReader.shotKeys.map((key) => (problems[key] ? refused(attributeOf(key), problems[key]) : ''))];
+    return html`${said.filter(Boolean).map((text) => html`<p class="problem">${text}</p>`)}`;
   }
 
   private renderBlank(): TemplateResult {
     return html`${this.src ? html`<slot></slot>` : nothing}
-      <div class="blank"><p>${this.opening ? WORDS.opening : WORDS.invite}</p>
-        <div class="tools">${this.renderPick(WORDS.open)}<p class="note">${WORDS.stays}</p></div>
+      <div class="blank"><p>${this.opener.busy ? WORDS.opening : WORDS.invite}</p>
+        <div class="tools">${this.renderPick(WORDS.open, (file) => { void this.open(file); })}<p class="note">${WORDS.stays}</p></div>
         <div><div class="gauge"></div>${emptyScale(this.chartWidth)}</div></div>`;
   }
 
-  private renderPick(label: string): TemplateResult {
+  private renderPick(label: string, picked: (file: File) => void): TemplateResult {
     return html`<label class="pick">${label}<input type="file" accept="image/*" @change=${(event: Event) => {
       const input = event.target as HTMLInputElement;
       const file = input.files?.[0];
       // Emptied, so that the same file can be chosen again after it was changed.
       input.value = '';
-      if (file) void this.open(file);
+      if (file) picked(file);
     }}></label>`;
   }
 
   private renderPhoto(photo: Photo): TemplateResult {
     const {crop} = this.shot;
-    return html`<div class="stage" @pointerdown=${this.#pressed} @pointermove=${this.#dragged} @pointerup=${this.#released}
-        @pointercancel=${this.#released} @keydown=${this.#keyed}>
-        <canvas part="photo" role="img" aria-label=${photo.name || WORDS.picture}></canvas>${frameOver(crop)}
+    const {pressed, dragged, released, keyed} = this.#frames;
+    return html`<div class="stage" @pointerdown=${pressed} @pointermove=${dragged} @pointerup=${released} @pointercancel=${released} @keydown=${keyed}>
+        <canvas part="photo" role="img" aria-label=${photo.name || WORDS.picture}></canvas>${frameOver(crop, this.spot ?? undefined)}
       </div>
-      <div class="tools"><p class="note">${cropText(cropPixels(crop, photo), photo)}</p>
+      <p class="note">${cropText(cropPixels(crop, photo), photo)}</p>
+      ${this.#level ? html`<p class="finding">${levelSentence(this.#level, this.#gray !== undefined)}</p><p class="note">${levelNote(this.#level)}</p>` : nothing}
+      <div class="tools">
         ${keepsAll(crop) ? nothing : html`<button type="button" @click=${() => { this.act({crop: WHOLE}); }}>${WORDS.whole}</button>`}
+        <button type="button" aria-pressed=${this.spot ? 'true' : 'false'}
+          @click=${() => { this.spot = this.spot ? null : FIRST_SPOT; }}>${SPOT.measure}</button>
+        ${this.#level ? html`<button type="button" @click=${() => { this.#markCard(photo); }}>${SPOT.isCard}</button>` : nothing}
+        ${this.#gray ? html`<button type="button" @click=${() => { this.#gray = undefined; this.requestUpdate(); }}>${SPOT.noCard}</button>` : nothing}
         <p class="spoken" id="frame-keys">${WORDS.frameKeys}</p></div>`;
+  }
+
+  #markCard(photo: Photo): void {
+    const light = this.#level?.luminance.mean;
+    if (light) this.#gray = {light, exposure: exposureOf(photo, this.shot)};
+    this.requestUpdate();
   }
 
   private renderChart(): TemplateResult {
     const change = this.#change;
-    const tally = this.#inside?.pixels ? this.#inside : undefined;
+    const {inside} = this.#counts;
+    const {inside: earlier} = this.#countsEarlier;
     return html`${chartChoice(this.shown, (shown) => { this.shown = shown; })}
-      <div><div class="gauge"></div>${change && tally ? chartDrawing({
-        tally, edges: change.inside, advice: change.adviceInside, shown: this.shown, width: this.chartWidth,
+      <div><div class="gauge"></div>${change && inside?.pixels ? chartDrawing({
+        tally: inside, edges: change.inside, advice: change.adviceInside, shown: this.shown, width: this.chartWidth,
+        earlier: earlier?.pixels ? earlier : undefined,
       }) : nothing}</div>
-      ${change ? edgesTable(change.inside) : nothing}
-      ${change ? html`<p class="note">${cropSentence(change)}</p>` : nothing}`;
+      ${change ? html`${edgesTable(change.inside)}<p class="note">${cropSentence(change)}</p>` : nothing}`;
   }
 
-  private renderWayOut(): TemplateResult | typeof nothing {
-    const [change, way] = [this.#change, this.#trade];
-    if (!change || !way || change.adviceInside.thirds === 0) return nothing;
-    const {shot} = this;
-    const {thirds} = change.adviceInside;
-    const missing = Math.abs(Math.log2(way.to[shot.pay] / shot[shot.pay])) * (shot.pay === 'aperture' ? 2 : 1);
-    if (missing < FOLLOWED) return html`<p class="way-done">${WORDS.done} <strong>${wayOut(way.to, way.to, shot.pay)}</strong></p>`;
-    return html`<ul class="ways"><li><button type="button" @click=${() => { this.#take(way, thirds); }}>
-      <strong>${wayOut(shot, way.to, shot.pay)}</strong><span>${wayCost(thirds, way)}</span></button></li></ul>`;
+  private renderAdvice(photo: Photo): TemplateResult {
+    const thirds = this.#change?.adviceInside.thirds ?? 0;
+    return html`${this.renderWay(photo, thirds)}${choiceField({
+      id: 'intent', label: WORDS.intent, value: this.shot.intent, onChoose: (intent: Intent) => { this.act({intent}); },
+      options: [['dark-backdrop', WORDS.intents['dark-backdrop']], ['even', WORDS.intents.even]],
+    })}`;
+  }
+
+  private renderWay(photo: Photo, thirds: number): TemplateResult | typeof nothing {
+    const way = thirds === 0 ? undefined : tradeFor(photo, this.shot, thirds);
+    return way ? wayTo(way, thirds, this.shot, () => { this.#take(way, thirds); }) : nothing;
   }
 
   #take({from, to}: Trade, thirds: number): void {
@@ -468,37 +356,37 @@ export class TonalChartReader extends ShotElement {
     });
   }
 
-  private renderIntent(): TemplateResult {
-    return choiceField({
-      id: 'intent', label: WORDS.intent, value: this.shot.intent, onChoose: (intent: Intent) => { this.act({intent}); },
-      options: [['dark-backdrop', WORDS.intents['dark-backdrop']], ['even', WORDS.intents.even]],
+  private renderSides(photo: Photo): TemplateResult {
+    return cropFields(this.shot.crop, photo, this.sides, (problems, crop) => {
+      this.sides = problems;
+      if (crop) this.act({crop});
     });
   }
 
-  private renderSides(photo: Photo): TemplateResult {
-    return html`<details><summary>${WORDS.byNumbers}</summary>
-      <div class="fields">${SIDES.map((side) => this.renderSide(side, photo))}</div></details>`;
+  private renderAims(photo: Photo): TemplateResult | typeof nothing {
+    const {inside} = this.#counts;
+    if (!inside?.pixels || this.shot.intent !== 'dark-backdrop') return nothing;
+    const gray = this.#grayIn(photo);
+    const exposure = exposureForFigure(inside, this.aims, gray);
+    return html`<details><summary>${SPOT.aims}</summary>
+      <div class="side">${aimsResult(this.aims, exposure, gray !== undefined, (field, text) => { this.aims = withAim(this.aims, field, text); })}
+        ${exposure ? this.renderWay(photo, exposure.thirds) : nothing}</div></details>`;
+  }
+
+  private renderBeside(): TemplateResult {
+    const {earlier, isKept} = this;
+    return html`<details ?open=${earlier !== undefined}><summary>${BESIDE.title}</summary><div class="side">
+      ${earlier && this.#comparison ? besideResult(this.#comparison, this.#meant(earlier)) : nothing}
+      ${isKept ? html`<p class="note">${BESIDE.kept}</p>` : nothing}
+      <div class="tools">${earlier || isKept ? html`<button type="button" @click=${() => { this.earlierFile = null; }}>${BESIDE.away}</button>`
+        : html`<button type="button" @click=${() => { this.keep(); }}>${BESIDE.keep}</button>`}
+        ${this.renderPick(BESIDE.open, (file) => { void this.openerEarlier.open(file, 'reader'); })}</div></div></details>`;
   }
 
   private renderFoot(photo: Photo): TemplateResult {
     const taken = saysExposure(photo) ? exposureOf(photo, this.shot) : undefined;
-    return html`<div class="tools">${this.renderPick(WORDS.openOther)}
-      <p class="note">${this.opening ? WORDS.opening : settingsSentence(photo, taken)}</p></div>`;
-  }
-
-  private renderSide(side: CropSide, photo: Photo): TemplateResult {
-    const {crop} = this.shot;
-    const problem = this.sides[side];
-    const pixels = side === 'left' || side === 'width' ? photo.width : photo.height;
-    return textField({
-      id: `crop-${side}`, label: WORDS.sides[side], text: problem ? String(problem.value) : sideText(crop[side]), problem,
-      hint: sidePixels(crop[side], pixels),
-      onType: (text) => {
-        const read = readSide(side, text, pixels);
-        this.sides = {...this.sides, [side]: read instanceof Problem ? read : undefined};
-        if (!(read instanceof Problem)) this.act({crop: withSide(crop, side, read)});
-      },
-    });
+    return html`<div class="tools">${this.renderPick(WORDS.openOther, (file) => { void this.open(file); })}
+      <p class="note">${this.opener.busy ? WORDS.opening : settingsSentence(photo, taken)}</p></div>`;
   }
 
   protected override updated(): void {
@@ -514,7 +402,7 @@ export class TonalChartReader extends ShotElement {
 
   #paint(): void {
     const canvas = this.renderRoot.querySelector('canvas');
-    const photo = this.#photo;
+    const {photo} = this;
     if (!photo || !canvas || isClosed(photo) || (this.#drawn === photo && canvas.width === photo.preview.width)) return;
     this.#drawn = photo;
     canvas.width = photo.preview.width;
@@ -522,41 +410,4 @@ export class TonalChartReader extends ShotElement {
     canvas.getContext('2d')?.drawImage(photo.preview, 0, 0);
     canvas.parentElement?.style.setProperty('--ratio', String(photo.width / photo.height));
   }
-
-  // —— the frame ——
-
-  readonly #pressed = (event: PointerEvent): void => {
-    if (event.button !== 0 || this.#drag) return;
-    const stage = event.currentTarget as HTMLElement;
-    this.#drag = startDrag(event, stage, this.shot.crop);
-    stage.setPointerCapture(event.pointerId);
-    this.renderRoot.querySelector<SVGElement>('.keep')?.focus({preventScroll: true});
-    event.preventDefault();
-  };
-
-  readonly #dragged = (event: PointerEvent): void => {
-    if (this.#drag?.pointer !== event.pointerId) return;
-    const crop = cropOfDrag(this.#drag, event);
-    if (crop) this.act({crop});
-  };
-
-  readonly #released = (event: PointerEvent): void => {
-    if (this.#drag?.pointer === event.pointerId) this.#drag = undefined;
-  };
-
-  readonly #keyed = (event: KeyboardEvent): void => {
-    const crop = cropAfterKey(this.shot.crop, event.key, event.shiftKey);
-    if (!crop || event.ctrlKey || event.altKey || event.metaKey) return;
-    event.preventDefault();
-    this.act({crop});
-  };
-}
-
-/** A closed bitmap has no size. */
-function isClosed({preview}: Photo): boolean {
-  return preview.width === 0;
-}
-
-function nameIn(src: string): string {
-  return src.replace(/[?#].*$/, '').split('/').at(-1) ?? '';
 }

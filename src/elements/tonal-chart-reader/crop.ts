@@ -19,6 +19,10 @@ export const WHOLE: CropShare = {left: 0, top: 0, width: 1, height: 1};
 /** Smallest side a drag or key leaves, share of the picture: a frame that can still be taken hold of. */
 export const LEAST = 0.02;
 
+export function keepsAll({width, height}: CropShare): boolean {
+  return width > 1 - 1e-6 && height > 1 - 1e-6;
+}
+
 export type CropSide = keyof CropShare;
 
 /**

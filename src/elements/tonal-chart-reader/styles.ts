@@ -38,8 +38,10 @@ export const styles = css`
   .frame { fill: transparent; stroke: #fff; stroke-width: 1.5; paint-order: stroke; }
   .frame-edge { fill: none; stroke: #000; stroke-width: 3.5; stroke-opacity: 0.55; }
   .keep { outline: none; touch-action: none; cursor: move; }
-  .all .keep { touch-action: pan-y; cursor: crosshair; }
+  .all .keep[data-frame='crop'] { touch-action: pan-y; cursor: crosshair; }
   .keep:focus-visible .frame { stroke: var(--accent); stroke-width: 3; }
+  .spot-frame { fill: transparent; stroke: #fff; stroke-width: 1.5; stroke-dasharray: 4 3; }
+  .keep:focus-visible .spot-frame { stroke: var(--accent); stroke-width: 3; }
   .hit { fill: transparent; touch-action: none; }
   .mark { fill: var(--accent); stroke: #fff; stroke-width: 1.5; pointer-events: none; }
   .trim { stroke: var(--accent); stroke-width: 1.5; pointer-events: none; }
@@ -62,6 +64,7 @@ export const styles = css`
   .red { stroke: color-mix(in srgb, currentColor 40%, #d02010); }
   .green { stroke: color-mix(in srgb, currentColor 40%, #128a2e); stroke-dasharray: 7 2.5; }
   .blue { stroke: color-mix(in srgb, currentColor 40%, #2050e0); stroke-dasharray: 1.6 2.2; stroke-width: 2; }
+  .earlier { stroke-width: 0.8; stroke-opacity: 0.75; }
   .moved { fill: none; stroke: var(--accent); stroke-width: 1.6; stroke-dasharray: 4 3; }
   .gone { fill: url(#gone); stroke: currentColor; stroke-width: 1; }
   .gone-line { stroke: currentColor; stroke-width: 1.4; }
@@ -89,6 +92,7 @@ export const styles = css`
     th, td { padding-inline-start: 0.25em; }
     .sample { inline-size: 16px; margin-inline: 0.15em; }
   }
+  .finding { margin: 0; font-weight: 600; text-wrap: pretty; }
   .way-done { margin: 0; }
   .way-done strong { font-weight: 600; white-space: nowrap; }
 

@@ -183,7 +183,8 @@ export const WORDS = {
   dropNow: 'Let go to read this photo',
   picture: 'The photo, with the frame of what will be kept',
   frame: 'Crop frame',
-  frameKeys: 'Arrow keys move the frame, with Shift they size it; Page Up and Page Down grow and shrink it, Home keeps the whole picture.',
+  spot: 'Spot that is measured',
+  frameKeys: 'Arrow keys move the frame, with Shift they size it; Page Up and Page Down grow and shrink it. Home keeps the whole picture.',
   whole: 'Keep the whole picture',
   byNumbers: 'Crop by numbers',
   sides: {left: 'Left', top: 'Top', width: 'Width', height: 'Height'},
@@ -236,6 +237,6 @@ export function refused(name: string, {value, wanted}: Problem): string {
 }
 
 /** How the drawing is to be read. */
-export function scaleNote(moved: boolean): string {
-  return `Stops of light below white, sRGB codes under them; heights grow with the root of the share.${moved ? ' Dashed: where the chart goes with the advice.' : ''}`;
+export function scaleNote(moved: boolean, before: boolean): string {
+  return `Stops of light below white, sRGB codes under them; heights grow with the root of the share.${moved ? ' Dashed: where the chart goes with the advice.' : ''}${before ? ' Thin: the earlier shot.' : ''}`;
 }

@@ -1,0 +1,59 @@
+import type {IntentExposure, ToneAims} from '../../core/tone/card-exposure.js';
+import type {Level} from '../../core/tone/level.js';
+import {share, stops, thirds} from './words.js';
+
+/** No-break space. */
+const S = '\u00a0';
+
+/** Nearer to the gray card than this is on it, stops. */
+const ON_GRAY = 0.05;
+
+/**
+ * Level of a spot, against the gray card.
+ * @param measured - whether a gray card was measured in this light; otherwise it is the card as it should come out
+ */
+export function levelSentence({luminance, stopsFromGray}: Level, measured: boolean): string {
+  const code = `sRGB${S}${Math.round(luminance.code)}`;
+  if (luminance.mean === 0) return `The spot is black: ${code}.`;
+  const card = measured ? 'the gray card measured here' : `a gray card as it should come out (sRGB${S}118)`;
+  return Math.abs(stopsFromGray) < ON_GRAY ? `The spot lies on ${card}: ${code}.`
+    : `The spot lies ${stops(stopsFromGray)} ${stopsFromGray < 0 ? 'below' : 'above'} ${card}: ${code}.`;
+}
+
+/** How even the spot is, and whether its mean can be trusted. */
+export function levelNote({luminance, red, green, blue, atWhite, atBlack}: Level): string {
+  const percent = (light: number) => `${+(light * 100).toPrecision(3)}${S}%`;
+  const parts = [`Mean ${percent(luminance.mean)} of white in linear light, spread ${percent(luminance.spread)}; red, green, blue ${[red, green, blue].map(({code}) => Math.round(code)).join(', ')}.`];
+  if (atWhite > 0) parts.push(`${share(atWhite)} of it is cut off at white, so it is brighter than that.`);
+  if (atBlack > 0) parts.push(`${share(atBlack)} of it is at 0 in a colour.`);
+  return parts.join(' ');
+}
+
+/** Where highlights and shadows sit, and what brings the highlights to their aim. */
+export function aimsSentence({thirds: count, highlightsAt, shadowsAt, estimated}: IntentExposure, aims: ToneAims): string {
+  const then = `highlights ${count === 0 ? 'sit' : 'then sit'} at sRGB${S}${Math.round(highlightsAt)} and shadows at ${Math.round(shadowsAt)}`;
+  const change = count === 0 ? `As shot, ${then}: within a third of the aim of ${aims.highlights}.`
+    : `Expose ${thirds(count)} ${count > 0 ? 'more' : 'less'}: ${then}.`;
+  return estimated ? `${change} The highlights are cut off as shot, so it may take more: shoot again and look.` : change;
+}
+
+/** What is left of the shadows. */
+export function shadowsNote({shadowsShort}: IntentExposure, aims: ToneAims): string {
+  return shadowsShort === 0 ? ''
+    : `The shadows stay ${stops(shadowsShort)} short of ${aims.shadows}: a fill or a reflector lifts them, more exposure would cost the highlights.`;
+}
+
+export const SPOT = {
+  measure: 'Measure a spot',
+  stop: 'Stop measuring',
+  isCard: 'The spot is the gray card',
+  noCard: 'Forget the gray card',
+  fromCard: 'Lightest and darkest paint are reckoned from the gray card that was measured.',
+  fromCrop: 'Read from the crop. To reckon from a gray card instead, measure a spot on it and say so.',
+  aims: 'Where the figure’s lights and darks should sit',
+  highlights: 'Highlights at',
+  shadows: 'Shadows at least',
+  backdrop: 'Of the crop, backdrop fills',
+  codeWanted: 'an sRGB code from 1 to 254, shadows below highlights',
+  shareWanted: 'a share below 100 %',
+} as const;
