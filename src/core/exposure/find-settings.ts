@@ -38,20 +38,21 @@ const NO_TIME_BEFORE = new RegExp(String.raw`^\s*(?:(?:scale|power|way|size|inch
 /** What leads to a number of seconds that nobody sets. */
 const NO_TIME_AFTER = /\b(?:wait(?:ed|ing)?|every|within|another)\s+(?:(?:of|for|about|the)\s+)?$/i;
 
-/** What may stand between a setting and a number without a mark that belongs to it. */
-const JOINED = /^[\s,@]*(?:at|and|with)?\s*$/i;
+/** What may stand between two settings of one step. */
+const JOINED = /^[\s,@("“]*(?:at|and|with|for)?[\s("“]*$/i;
 
 /** Where one step of running text ends and the next begins. */
-const BREAK = /[.!?](?=\s|$)|;|→|->|\n|\b(?:then|next|finally|lastly|now|afterwards|after that)\b/i;
+const BREAK = /[.!?](?=\s|$)|;|→|->|\n|(?:,?\s*\b(?:and|but)\s+)?\b(?:then|next|finally|lastly|now|afterwards|after that)\b/i;
 
 /** A remark that follows its setting at once: `(one stop darker)`, `+2`. */
-const REMARK = /^[\s,]*(?:\([^)]*\)|[+±−–-]\s?[\d½⅓⅔][^,;.\n]*)/;
+const REMARK = /^\s*[)"”’]|^[\s,]*(?:\([^)]*\)|[+±−–-]\s?[\d½⅓⅔][^,;.\n]*)/;
 
 /** Words after a time that are part of it. */
 const SECOND = /^(?:th)?\s+of\s+an?\s+sec(?:ond)?\b/i;
 
+/** A text with a piece ruled out, so that nothing can be read across it. */
 function blanked(text: string, {start, end}: Place): string {
-  return text.slice(0, start) + ' '.repeat(end - start) + text.slice(end);
+  return text.slice(0, start) + '|'.repeat(end - start) + text.slice(end);
 }
 
 /** Whether a piece of running text is a setting, seen in its surroundings. */
@@ -62,20 +63,35 @@ function isSetting(text: string, piece: Piece, before: Piece | undefined): boole
       && JOINED.test(text.slice(before.end, piece.start)) && !/^\s*(?!(?:and|at|then|f|iso|or)\b)[a-zµ%°]/i.test(after);
   }
   if (piece.kind !== 'shutter') return piece.kind === 'aperture' || piece.kind === 'iso';
-  // A length in metres or feet, unless it stands right beside an f-number.
-  if (/\d\s*[m'’′]$/i.test(piece.text)) return before?.kind === 'aperture' && JOINED.test(text.slice(before.end, piece.start));
+  // A length in metres or feet, a date or a page, unless it stands right beside an f-number.
+  if (/\d\s*[m'’′]$|^(?!1\/)\d+\s*\/\s*\d+$/i.test(piece.text) && !/^\s*s(?:ec|\b)/i.test(after)) {
+    return before?.kind === 'aperture' && JOINED.test(text.slice(before.end, piece.start));
+  }
   return !NO_TIME_BEFORE.test(after) && (piece.text.includes('/') || !NO_TIME_AFTER.test(text.slice(Math.max(0, piece.start - 30), piece.start)));
 }
 
-/** Pieces that make one step belong together until a kind comes again, or words part two complete ones. */
+/** Whether a piece only says again where a change began: the first of “from 1/25 to 1/6”, with a time said before. */
+function isFrom(text: string, piece: Piece, at: number, pieces: readonly Piece[]): boolean {
+  const next = pieces[at + 1];
+  return next?.kind === piece.kind && /^\s*to\s+$/i.test(text.slice(piece.end, next.start))
+    && /\bfrom\s+$/i.test(text.slice(Math.max(0, piece.start - 10), piece.start))
+    && pieces.slice(0, at).some(({kind}) => kind === piece.kind);
+}
+
+/**
+ * Pieces that make one step belong together until a kind comes again, words part two complete ones, or a pair that
+ * stands close together begins.
+ */
 function groupProse(text: string, pieces: readonly Piece[]): Piece[][] {
   const groups: Piece[][] = [];
   let kinds = new Set<PieceKind>();
-  for (const piece of pieces) {
+  for (const [at, piece] of pieces.entries()) {
     const kind = piece.kind !== 'bare' ? piece.kind : !kinds.has('shutter') ? 'shutter' : kinds.has('aperture') ? 'iso' : 'aperture';
     const group = groups.at(-1);
     const gap = text.slice(group?.at(-1)?.end ?? 0, piece.start);
-    if (!group || kinds.has(kind) || (kinds.has('aperture') && kinds.has('shutter') && BREAK.test(gap))) {
+    const next = pieces[at + 1];
+    const opensPair = next && kinds.has(next.kind) && next.kind !== kind && !JOINED.test(gap) && JOINED.test(text.slice(piece.end, next.start));
+    if (!group || kinds.has(kind) || opensPair || (kinds.has('aperture') && kinds.has('shutter') && BREAK.test(gap))) {
       kinds = new Set();
       groups.push([]);
     }
@@ -88,7 +104,7 @@ function groupProse(text: string, pieces: readonly Piece[]): Piece[][] {
 /** Where between two steps the words of the first end. */
 function cutBetween(text: string, start: number, end: number): number {
   const gap = text.slice(start, end);
-  const remark = REMARK.exec(gap)?.[0].length ?? 0;
+  const remark = REMARK.exec(gap)?.[0].length ?? 0; // stays with the setting before it
   const counts = [...gap.slice(remark).matchAll(NUMBERING)];
   const found = counts.at(-1) ?? BREAK.exec(gap.slice(remark));
   if (!found) return start + (end === text.length ? gap.length : remark);
@@ -136,8 +152,8 @@ interface Stages {
 /** One step out of its words, `start` to `end`, and its pieces. */
 function stepOf({text, uncounted, readable, misspelt}: Stages, place: Place, pieces: readonly Piece[], clicksPerStop: ClicksPerStop): FoundStep {
   const whole = text.slice(place.start, place.end);
-  const start = place.start + (/^[\s,;.:→]*/.exec(uncounted.slice(place.start, place.end))?.[0].length ?? 0);
-  const end = Math.max(start, place.start + whole.replace(/[\s,;→]+$/, '').length);
+  const start = place.start + (/^(?:[\s,;.:→)]|->|[-–—]\s)*/.exec(uncounted.slice(place.start, place.end))?.[0].length ?? 0);
+  const end = Math.max(start, place.start + whole.replace(/(?:[\s,;→]|->)+$/, '').length);
   const from = pieces[0]?.start ?? start;
   const {aperture, shutter, iso} = readExposure(readable.slice(from, Math.min(pieces.at(-1)?.end ?? end, from + 1000)), clicksPerStop);
   const moved = <T extends Place>(found: T): T => ({...found, start: found.start + from, end: found.end + from});
@@ -167,13 +183,16 @@ export function findSteps(source: string | readonly string[], clicksPerStop: Cli
   const all = piecesIn(readable);
   const asList = linesOf(text, all);
   const list = items !== null || isList(text, asList);
-  const pieces: Piece[] = [];
+  let pieces: Piece[] = [];
   for (const piece of all) {
     const more = piece.kind === 'shutter' || piece.kind === 'aperture' ? /^(?!th\b)[a-z][\w/]*/i.exec(readable.slice(piece.end, piece.end + 20))?.[0] : undefined;
     if (more) misspelt.push({start: piece.start, end: piece.end + more.length, text: piece.text + more});
     if (!more && piece.kind !== 'correction' && (list ? piece.kind !== 'other' : isSetting(readable, piece, pieces.at(-1)))) pieces.push(piece);
     else readable = blanked(readable, piece);
   }
+  const from = list ? [] : pieces.filter((piece, at) => isFrom(text, piece, at, pieces));
+  for (const piece of from) readable = blanked(readable, piece);
+  pieces = pieces.filter((piece) => !from.includes(piece));
   const lines = linesOf(text, pieces).filter((line) => items || line.pieces.some(({kind}) => kind !== 'bare'));
   const groups = (list ? lines.map((line) => line.pieces) : groupProse(text, pieces)).slice(0, MOST_STEPS);
   const edge = (at: number, end: 'start' | 'end'): number => groups[at]?.[end === 'start' ? 0 : groups[at].length - 1]?.[end] ?? 0;

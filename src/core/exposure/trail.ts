@@ -31,7 +31,10 @@ export interface TrailOptions {
   readonly clicksPerStop?: ClicksPerStop;
 }
 
-/** What the words of a step say of the light, its settings taken out. */
+/**
+ * What the words of a step say of the light, its settings taken out. A fault named before its settings (“that was one
+ * stop too dark, so 1/6 s”) may be that of the step before.
+ */
 function saidIn(step: FoundStep): Said | null {
   let words = step.text;
   for (const setting of SETTINGS) {
@@ -41,7 +44,10 @@ function saidIn(step: FoundStep): Said | null {
     words = words.slice(0, start) + ' '.repeat(end - start) + words.slice(end);
   }
   const said = readMeant(words);
-  return said && {...said, start: said.start + step.start, end: said.end + step.start};
+  if (!said) return null;
+  const place = {start: said.start + step.start, end: said.end + step.start};
+  const ahead = SETTINGS.every((setting) => place.end <= (step[setting]?.start ?? Infinity));
+  return {...said, ...place, change: said.change ?? (ahead ? said.next : null)};
 }
 
 /**

@@ -75,7 +75,7 @@ export class SettingsTrail extends ShotElement {
   #original: WrittenTrail = '';
   /** What was written where a mend now stands, by step and setting. */
   #mended = new Map<string, string>();
-  /** The field stays open once it was needed. */
+  /** The field stays open once a reader needed it. */
   #pasting = false;
   #watch: MutationObserver | undefined;
 
@@ -98,9 +98,9 @@ export class SettingsTrail extends ShotElement {
       Object.assign(this, {[name]: early});
     }
     super.connectedCallback();
-    this.#watch = new MutationObserver(() => { if (this.steps === null) this.#start(writtenIn(this)); });
+    this.#watch = new MutationObserver(() => { if (this.steps === null) this.#startFromPage(); });
     this.#watch.observe(this, {childList: true, characterData: true, subtree: true});
-    if (this.steps === null && !this.#mended.size && this.draft === null) this.#start(writtenIn(this));
+    if (this.steps === null && !this.#mended.size && this.draft === null) this.#startFromPage();
   }
 
   override disconnectedCallback(): void {
@@ -110,7 +110,10 @@ export class SettingsTrail extends ShotElement {
 
   protected override willUpdate(changed: PropertyValues): void {
     super.willUpdate(changed);
-    if (changed.has('steps') && (this.steps !== null || changed.get('steps') !== undefined)) this.#start(this.steps ?? writtenIn(this));
+    if (changed.has('steps') && (this.steps !== null || changed.get('steps') !== undefined)) {
+      if (this.steps === null) this.#startFromPage();
+      else this.#start(this.steps);
+    }
     if (changed.has('expect')) {
       if (Object.hasOwn(WORDS.expects, this.expect ?? 'same-light')) {
         this.#expect = this.expect ?? 'same-light';
@@ -118,7 +121,7 @@ export class SettingsTrail extends ShotElement {
       } else this.#refuse('expect', this.expect, WORDS.expectWanted);
     }
     this.#trail = trail(this.written, {expect: this.#expect, clicksPerStop: this.shot.clicksPerStop});
-    this.#pasting ||= !this.#trail.steps.length || this.refused !== null;
+    this.#pasting ||= this.refused !== null;
   }
 
   /** What was pressed may be gone; the keyboard goes on where the next thing can be done. */
@@ -144,7 +147,7 @@ export class SettingsTrail extends ShotElement {
   /** Begins with a new list. One without any setting is refused while there is another. */
   #start(written: WrittenTrail): boolean {
     const text = typeof written === 'string' ? written : written.join('\n');
-    if (text.trim() && !trail(written).steps.some((step) => SETTINGS.some((setting) => step[setting]))) {
+    if (text.trim() && !hasSetting(written)) {
       this.#refuse('steps', text.trim(), WORDS.wanted);
       return false;
     }
@@ -152,6 +155,12 @@ export class SettingsTrail extends ShotElement {
     this.#mended.clear();
     this.draft = this.refused = this.copying = null;
     return true;
+  }
+
+  /** Begins with what stands between the tags. While a page is still being read there may be nothing in it yet. */
+  #startFromPage(): void {
+    const written = writtenIn(this);
+    if (this.#trail.steps.length || hasSetting(written)) this.#start(written);
   }
 
   #refuse(name: 'steps' | 'expect', text: string, wanted: string): void {
@@ -184,6 +193,7 @@ export class SettingsTrail extends ShotElement {
 
   #paste(): void {
     const text = this.draft ?? this.#trail.text;
+    this.#pasting = true;
     if (this.#start(text)) this.#changed();
   }
 
@@ -213,7 +223,7 @@ export class SettingsTrail extends ShotElement {
         ${step.link ? renderLink(step.link, at, reach) : nothing}
         ${this.#renderStep(step, at)}
       </li>`)}</ol>
-      <p class="note">${toleranceWords(this.#trail)}</p>
+      ${steps.length > 1 ? html`<p class="note">${toleranceWords(this.#trail)}</p>` : nothing}
       ${this.#renderTaking()}` : html`<slot></slot>`}
       ${this.#renderPaste()}
       ${this.renderAnnouncement()}
@@ -236,7 +246,7 @@ export class SettingsTrail extends ShotElement {
         <p class="typed wide">${this.#renderTyped(step, at)}</p>
         ${problem ? html`<p class="problem wide">${problem}</p>` : nothing}
         ${stepNotes(step, this.#trail.isoSaid).map((note) => html`<p class="note wide">${note}</p>`)}
-        ${step.exposure && !this.alone ? html`<button type="button" class="wide" aria-label=${WORDS.dialOf(at + 1)}
+        ${step.exposure && !this.alone ? html`<button type="button" aria-label=${WORDS.dialOf(at + 1)}
           @click=${() => { this.#putOnDial(step); }}>${WORDS.dial}</button>` : nothing}
       </div>
     </div>`;
@@ -277,7 +287,7 @@ export class SettingsTrail extends ShotElement {
     const {refused} = this;
     const problem = refused && refusedWords(refused.text, refused.wanted, this.#trail.steps.length > 0);
     const wrong = refused?.name === 'steps';
-    return html`<details class="screen-only" ?open=${this.#pasting}>
+    return html`<details class="screen-only" ?open=${this.#pasting || !this.#trail.steps.length}>
       <summary>${WORDS.paste}</summary>
       <div class="paste">
         <div class="field" part="field">
@@ -297,6 +307,10 @@ export class SettingsTrail extends ShotElement {
       </div>
     </details>`;
   }
+}
+
+function hasSetting(written: WrittenTrail): boolean {
+  return trail(written).steps.some((step) => SETTINGS.some((setting) => step[setting]));
 }
 
 function renderLink(link: TrailLink, at: number, reach: number): TemplateResult {

@@ -56,16 +56,16 @@ function offWords({steps, isoSaid}: Trail, at: number): string {
 function mendSentence({broken}: Trail, {step, how, text, was, repairs}: Mend): string {
   const rest = repairs.length < broken.length ? '' : broken.length > 1 ? ': then all balances' : ': it would balance';
   const place = repairs.includes(step) && repairs.length === 1 ? '' : ` in step ${step + 1}`;
-  if (how === 'needed') return `${capital(text.replace(/^, /, ''))}${place} would balance.`;
+  if (how === 'needed') return `It would balance with ${text.replace(/^, /, '')}${place}.`;
   return `${text} was probably meant${place}, not ${was}${rest}.`;
 }
 
 function allWell({steps}: Trail, judged: number): string {
   const links = steps.flatMap(({link}) => link ?? []);
   if (judged === 0) return `${steps.length} steps. Nothing says what was meant of the light, so none is judged.`;
-  if (judged < links.length) return `${judged} of ${links.length} changes say what was meant, and do it.`;
-  return links.every(({meant}) => meant?.wish === 0) ? `All ${steps.length} steps give the same light.`
-    : `All ${steps.length} steps do what was meant.`;
+  if (judged < links.length) return `What was meant is said of ${judged} of ${links.length} changes, and it is what they do.`;
+  const all = steps.length === 2 ? 'Both' : `All ${steps.length}`;
+  return links.every(({meant}) => meant?.wish === 0) ? `${all} steps give the same light.` : `${all} steps do what was meant.`;
 }
 
 export function verdictWords(trail: Trail): string {
@@ -130,7 +130,7 @@ export function stepProblem({missing, aperture, shutter, iso}: TrailStep): strin
 /** What looks like a setting in a step and is not in use. */
 export function unreadWords({unread}: TrailStep): string {
   const words = unread.map(({text}) => `“${text}”`);
-  return words.length ? `${listed(words)} ${words.length > 1 ? 'are' : 'is'} not in use: it does not read as a setting, or there is one already.` : '';
+  return words.length ? `${listed(words)} ${words.length > 1 ? 'are' : 'is'} not in use: no setting, or one too many.` : '';
 }
 
 export function toleranceWords({tolerance}: Trail): string {

@@ -6,7 +6,7 @@ export type WrittenTrail = string | readonly string[];
  * @returns an empty text when nothing is there
  */
 export function writtenIn(host: Element): WrittenTrail {
-  const items = [...host.querySelectorAll('li')].map((item) => item.textContent ?? '');
+  const items = [...host.querySelectorAll('li:not(:has(li))')].map((item) => item.textContent ?? '');
   return items.length ? items : (host.textContent ?? '').trim();
 }
 

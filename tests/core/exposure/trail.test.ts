@@ -90,11 +90,20 @@ describe('steps in a text', () => {
       + 'Wait 10 s. f/8 at 2 seconds with 3 lamps.', ['f/8 2 seconds -']],
     ['a paragraph broken into lines', 'We started with the lens wide open, which is f/2.8 and\n1/25 of a second, then\nf/5.6 at 1/6.',
       ['f/2.8 1/25 of a second -', 'f/5.6 1/6 -']],
+    ['a time alone before a close pair', 'f/5.6 and 1/13 s was dark, so I went to 1/6 s. For depth I took f/8 (1/3 s), f/11 (0.6 s) and f/16 (1.3 s).',
+      ['f/5.6 1/13 s -', '- 1/6 s -', 'f/8 1/3 s -', 'f/11 0.6 s -', 'f/16 1.3 s -']],
+    ['a change told from where it began', 'f/2.8 gave 1/25. Closing to f/11 takes the time from 1/25 to 0.6 s.', ['f/2.8 1/25 -', 'f/11 0.6 s -']],
+    ['dates and pages', 'In the lesson of 12/3, page 3/4: "f/2.8 at 1/25 s" and "f/5.6 at 1/6 s".', ['f/2.8 1/25 s -', 'f/5.6 1/6 s -']],
     ['a misspelt time is not half read', 'f/8 1/6o\nf/8 1/60', ['f/8 - -', 'f/8 1/60 -']],
     ['none', 'The heron-headed lantern bearer of the Fenwick Painting Guild.', []],
     ['nothing', '', []],
   ])('%s', (_, text, expected) => {
     expect(pieces(text)).toEqual(expected);
+  });
+
+  it('points at what looks like a setting and is not in use', () => {
+    const [step] = trail(['2. f/8 1/6o f/11', 'f/8 1/60']).steps;
+    expect(step).toMatchObject({start: 3, text: 'f/8 1/6o f/11', unread: [{text: 'f/11', start: 12, end: 16}, {text: '1/6o', start: 7, end: 11}]});
   });
 
   it('keeps an item without settings as a step, and does not hold it to anything', () => {
@@ -147,6 +156,13 @@ describe('what was meant', () => {
   it('is taken the way the settings bear out', () => {
     expect(trail('f/8 1/25\nf/8 1/6 +2').broken).toEqual([]); // the change into the second step
     expect(trail('f/8 1/25\nf/11 1/13\nf/11 1/13, 1 under\nf/8 1/13').broken).toEqual([]); // what the meter shows there
+  });
+
+  it('may name the fault of the step before', () => {
+    const read = trail('A trial at f/5.6 and 1/13 s was quick. It came out one stop too dark, so I went to 1/6 s; then f/8 at 1/3 s.');
+    expect(read.broken).toEqual([]);
+    expect(read.steps[1]?.link?.meant).toEqual({wish: 1, by: 'step'});
+    expect(trail('too dark: f/8 1/60\nf/8 1/30').broken).toEqual([]);
   });
 
   it('asks only for the direction where no number is said', () => {
