@@ -1,20 +1,42 @@
 import {esbuildPlugin} from '@web/dev-server-esbuild';
 import {chromeLauncher} from '@web/test-runner-chrome';
-import {findChromium} from './scripts/browsers.mjs';
+import {puppeteerLauncher} from '@web/test-runner-puppeteer';
+import {webdriverLauncher} from '@web/test-runner-webdriver';
+import {ENGINES, WEBKIT_PORT} from './scripts/browsers.mjs';
+import {chordPlugin, oneKeyAtATime} from './scripts/hands.mjs';
+
+const engine = process.env.ENGINE || 'chromium';
+
+/** One engine a run, so that its lines stand alone and keys go to one window. ENGINE chooses it. */
+const LAUNCHERS = {
+  chromium: () => chromeLauncher({
+    launchOptions: {
+      executablePath: ENGINES.chromium.find(),
+      args: ['--no-sandbox', '--disable-gpu', '--disable-background-networking', '--disable-quic', '--no-first-run',
+        '--disable-component-update', '--disable-sync', '--force-color-profile=srgb', '--disable-renderer-backgrounding',
+        '--disable-backgrounding-occluded-windows', '--disable-background-timer-throttling'],
+    },
+  }),
+  firefox: () => puppeteerLauncher({launchOptions: {browser: 'firefox', executablePath: ENGINES.firefox.find(), headless: true}}),
+  webkit: () => oneKeyAtATime(webdriverLauncher({
+    automationProtocol: 'webdriver',
+    hostname: '127.0.0.1',
+    port: WEBKIT_PORT,
+    path: '/',
+    capabilities: {
+      browserName: 'MiniBrowser',
+      'wdio:enforceWebDriverClassic': true,
+      'webkitgtk:browserOptions': {binary: ENGINES.webkit.find(), args: ['--automation']},
+    },
+  })),
+};
 
 /** The elements run from source here; the pages in tests/pages run as built, from site/ and dist/. */
 export default {
   files: ['tests/elements/**/*.test.ts', 'tests/photo/**/*.test.ts', 'tests/pages/**/*.test.ts'],
   nodeResolve: {exportConditions: ['production', 'default']},
-  plugins: [esbuildPlugin({ts: true, target: 'es2022', tsconfig: 'tsconfig.json'})],
-  browsers: [chromeLauncher({
-    launchOptions: {
-      executablePath: findChromium(),
-      args: ['--no-sandbox', '--disable-gpu', '--disable-background-networking', '--disable-quic', '--no-first-run',
-        '--disable-component-update', '--disable-sync', '--force-color-profile=srgb', '--disable-renderer-backgrounding',
-        '--disable-backgrounding-occluded-windows', '--disable-background-timer-throttling'],
-    },
-  })],
+  plugins: [chordPlugin(), esbuildPlugin({ts: true, target: 'es2022', tsconfig: 'tsconfig.json'})],
+  browsers: [LAUNCHERS[engine]()],
   // One page at a time: keys go to the page in front, and two pages cannot both be there.
   concurrency: 1,
   testFramework: {config: {timeout: 20_000}},

@@ -1,35 +1,54 @@
-/** Finds Chromium, or fetches Debian's where it may. */
-import {spawnSync} from 'node:child_process';
-import {existsSync} from 'node:fs';
+/** The three engines the elements are tried in: where each is found, and how Debian provides it. */
+import {spawn, spawnSync} from 'node:child_process';
+import {existsSync, readdirSync} from 'node:fs';
 import {createInterface} from 'node:readline/promises';
-import {fail} from './set-up.mjs';
 
-const PLACES = [process.env.CHROME_PATH, '/usr/bin/chromium', '/usr/bin/chromium-browser', '/usr/bin/google-chrome'];
+export const WEBKIT_PORT = 4445;
 
-/** Path of a Chromium-like browser, or undefined. */
-export function findChromium() {
-  return PLACES.find((path) => path && existsSync(path));
+const firstOf = (...places) => places.find((path) => path && existsSync(path));
+
+/** WebKitGTK keeps its small browser in a folder named for the machine: /usr/lib/x86_64-linux-gnu/webkit2gtk-4.1. */
+function miniBrowser() {
+  const folders = existsSync('/usr/lib') ? readdirSync('/usr/lib').filter((name) => name.includes('-linux-gnu')) : [];
+  return firstOf(...folders.flatMap((name) => ['4.1', '4.0'].map((version) => `/usr/lib/${name}/webkit2gtk-${version}/MiniBrowser`)));
 }
 
-/** Path of Chromium; installs the Debian package as root, asks or explains otherwise. */
-export async function ensureChromium() {
-  const found = findChromium();
-  if (found) return found;
-  const command = 'apt-get install -y chromium';
-  if (!existsSync('/usr/bin/apt-get')) fail('The element tests need Chromium. Install it and set CHROME_PATH to its program.');
-  const root = process.getuid?.() === 0;
-  if (!root && !(await asked(`The element tests need Chromium. Run “sudo ${command}” now? [y/N] `))) {
-    fail(`The element tests need Chromium. Install it with “sudo ${command}”, or set CHROME_PATH to its program.`);
+export const ENGINES = {
+  chromium: {
+    packages: ['chromium'],
+    find: () => firstOf(process.env.CHROME_PATH, '/usr/bin/chromium', '/usr/bin/chromium-browser', '/usr/bin/google-chrome'),
+  },
+  firefox: {
+    packages: ['firefox-esr'],
+    find: () => firstOf(process.env.FIREFOX_PATH, '/usr/bin/firefox-esr', '/usr/bin/firefox'),
+  },
+  webkit: {
+    packages: ['webkit2gtk-driver', 'xvfb'],
+    find: () => (existsSync('/usr/bin/WebKitWebDriver') && existsSync('/usr/bin/Xvfb') ? miniBrowser() : undefined),
+  },
+};
+
+/**
+ * Sees to the engines that are missing: as root from Debian's packages, otherwise by asking, or by saying how.
+ * @returns names of the engines that can be used, and for the others one sentence each
+ */
+export async function ensureEngines() {
+  const missing = Object.keys(ENGINES).filter((name) => !ENGINES[name].find());
+  const packages = missing.flatMap((name) => ENGINES[name].packages);
+  const how = `apt-get install -y --no-install-recommends ${packages.join(' ')}`;
+  if (packages.length && existsSync('/usr/bin/apt-get')) {
+    const root = process.getuid?.() === 0;
+    if (root || await asked(`The element tests need ${missing.join(', ')}. Run “sudo ${how}” now? [y/N] `)) {
+      console.log(`Installing ${packages.join(', ')} from Debian (once, some minutes) …`);
+      for (const line of ['apt-get update -qq', `${how} -qq`]) {
+        const words = root ? line.split(' ') : ['sudo', ...line.split(' ')];
+        spawnSync(words[0], words.slice(1), {stdio: ['inherit', 'ignore', 'inherit'], env: {...process.env, DEBIAN_FRONTEND: 'noninteractive'}});
+      }
+    }
   }
-  console.log('Installing Debian’s Chromium (once, a minute or two) …');
-  for (const line of ['apt-get update -qq', `${command} -qq`]) {
-    const words = root ? line.split(' ') : ['sudo', ...line.split(' ')];
-    const done = spawnSync(words[0], words.slice(1), {
-      stdio: ['inherit', 'ignore', 'inherit'], env: {...process.env, DEBIAN_FRONTEND: 'noninteractive'},
-    });
-    if (done.status !== 0) fail(`“${words.join(' ')}” failed; its own words are above.`);
-  }
-  return findChromium() ?? fail('Chromium was installed but is not where it was looked for. Set CHROME_PATH to its program.');
+  return Object.keys(ENGINES).map((name) => ({
+    name, found: Boolean(ENGINES[name].find()), how: `not on this machine; “sudo apt-get install ${ENGINES[name].packages.join(' ')}” brings it`,
+  }));
 }
 
 async function asked(question) {
@@ -39,3 +58,20 @@ async function asked(question) {
   line.close();
   return /^y(es)?$/i.test(answer.trim());
 }
+
+/**
+ * Starts a screen and WebKit's driver on it.
+ * @returns a function that ends both
+ */
+export async function startWebKit() {
+  const display = `:${90 + process.pid % 400}`;
+  const screen = spawn('Xvfb', [display, '-screen', '0', '1280x1024x24', '-nolisten', 'tcp'], {stdio: 'ignore'});
+  await pause(700);
+  const driver = spawn('WebKitWebDriver', [`--port=${WEBKIT_PORT}`], {
+    stdio: 'ignore', env: {...process.env, DISPLAY: display, WEBKIT_DISABLE_SANDBOX_THIS_IS_DANGEROUS: '1', LIBGL_ALWAYS_SOFTWARE: '1'},
+  });
+  await pause(700);
+  return () => { driver.kill(); screen.kill(); };
+}
+
+const pause = (ms) => new Promise((resolve) => { setTimeout(resolve, ms); });

@@ -1,3 +1,5 @@
+import './settings-trail/define.js';
 import './sharp-zone-bar/define.js';
+import './shot-plan/define.js';
 import './stop-trade-dial/define.js';
 import './tonal-chart-reader/define.js';

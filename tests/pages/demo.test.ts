@@ -1,5 +1,6 @@
 import {expect, waitUntil} from '@open-wc/testing';
-import {sendKeys, setViewport} from '@web/test-runner-commands';
+import {setViewport} from '@web/test-runner-commands';
+import {chord} from '../hands.js';
 import {shot} from '../photo/pictures.js';
 import type {StopTradeDial} from '../../src/elements/stop-trade-dial/class.js';
 import type {SharpZoneBar} from '../../src/elements/sharp-zone-bar/class.js';
@@ -64,9 +65,7 @@ describe('the demo, as built', () => {
     const whole = words(chart);
     const frame = chart.shadowRoot?.querySelector<SVGGElement>('.keep') as SVGGElement;
     frame.focus();
-    await sendKeys({down: 'Shift'});
-    await sendKeys({press: 'ArrowLeft'});
-    await sendKeys({up: 'Shift'});
+    await chord('Shift', 'ArrowLeft');
     await seen(() => chart.crop.width < 1, 'the crop became smaller');
     await seen(() => words(chart) !== whole, 'the chart follows the crop');
 
