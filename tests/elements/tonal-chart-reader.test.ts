@@ -77,7 +77,7 @@ describe('tonal-chart-reader', () => {
     expect(cell(el, 0, 2)).to.contain('12 %').and.contain('cut off');
     expect(cell(el, 1, 2)).to.contain('10 %');
     expect(cell(el, 0, 3)).to.equal('none');
-    expect(verdict(el)).to.match(/^Red is cut off at white in 12 % of the crop: expose .* less\.$/);
+    expect(verdict(el)).to.match(/^Red, green and blue are cut off at white, red in 12 % of the crop: expose .* less\.$/);
   });
 
   it('names a colour that clips though brightness does not', async () => {
@@ -217,6 +217,118 @@ describe('tonal-chart-reader', () => {
       expect((el.shadowRoot?.getElementById('crop-width') as HTMLInputElement).value).to.equal('half of it');
       expect(words(el)).to.contain('“half of it” does not read as');
     });
+  });
+
+  describe('beside an earlier shot', () => {
+    const beside = async (earlier: string, now: string) => {
+      const el = await withFile(await shot(now));
+      el.earlierFile = await shot(earlier);
+      await settled(el, () => words(el).includes('than the earlier one') || words(el).includes('as the earlier one'));
+      return el;
+    };
+
+    it('measures an exact doubling as one stop, as the settings meant', async () => {
+      const el = await beside('aperture-f11.jpg', 'exposure-plus1.jpg');
+      const shift = Number(/This shot is ([\d.]+) stops? brighter/.exec(words(el))?.[1]);
+      // the render doubled the light exactly (tests/reference/shots/shots.json, ev_offset 0 and 1); tolerance of its notes
+      expect(shift).to.be.closeTo(1, 0.03);
+      expect(words(el)).to.contain('as 1 stop should be');
+      expect(el.shadowRoot?.querySelectorAll('.earlier').length).to.equal(3);
+      await expect(el).to.be.accessible();
+    });
+
+    it('finds no difference where two exposures were meant to balance', async () => {
+      const el = await beside('aperture-f8.jpg', 'aperture-f11.jpg');
+      expect(words(el)).to.contain('as the same exposure should be');
+    });
+
+    it('says so when two pictures have nothing in common', async () => {
+      const el = await withFile(await shot('aperture-f11.jpg'));
+      el.earlierFile = await invented();
+      await settled(el, () => words(el).includes('cannot be compared') || words(el).includes('the same set'));
+    });
+
+    it('keeps this shot for the next, compares, and closes what is taken away', async () => {
+      const el = await withFile(await shot('exposure-minus2.jpg'));
+      const pressed = (label: string) => {
+        const button = [...el.shadowRoot?.querySelectorAll('button') ?? []].find(({textContent}) => textContent?.includes(label));
+        (button?.closest('details') as HTMLDetailsElement).open = true;
+        button?.focus();
+        return sendKeys({press: 'Enter'});
+      };
+      await pressed('Keep this shot');
+      await el.updateComplete;
+      expect(words(el)).to.contain('This shot is kept');
+      await el.open(await shot('aperture-f11.jpg'));
+      await settled(el, () => words(el).includes('than the earlier one'));
+      expect(Number(/This shot is ([\d.]+) stops? brighter/.exec(words(el))?.[1])).to.be.closeTo(2, 0.03); // ev_offset −2 and 0
+      await pressed('Take the earlier shot away');
+      await settled(el, () => !words(el).includes('than the earlier one'));
+      expect(verdict(el)).not.to.equal('');
+    });
+  });
+
+  it('reads the level of a spot as the render knows it, against a gray card that was measured', async () => {
+    type Patch = {rect: [number, number, number, number]; mean_linear: [number, number, number]};
+    const truth = await (await fetch(new URL('../reference/shots/shots.json', import.meta.url))).json() as {shots: {
+      file: string; card?: {patches_px: {gray: Patch; black: Patch}};
+    }[]};
+    const patches = truth.shots.find(({file}) => file === 'card-neutral.jpg')?.card?.patches_px;
+    if (!patches) throw new Error('no patches');
+    const on = ({rect: [x, y, width, height]}: Patch) => ({left: x / 1500, top: y / 1000, width: width / 1500, height: height / 1000});
+    const el = await withFile(await shot('card-neutral.jpg'));
+    el.spot = on(patches.gray);
+    await settled(el, () => words(el).includes('The spot lies'));
+    // the patch was rendered at 0.18 in linear light, sRGB 118
+    expect(words(el)).to.contain('The spot lies on a gray card as it should come out');
+    const button = [...el.shadowRoot?.querySelectorAll('button') ?? []].find(({textContent}) => textContent === 'The spot is the gray card');
+    button?.focus();
+    await sendKeys({press: 'Enter'});
+    el.spot = on(patches.black);
+    await settled(el, () => words(el).includes('below the gray card measured here'));
+    const below = Number(/lies ([\d.]+) stops? below the gray card measured here/.exec(words(el))?.[1]);
+    // green is near luminance on these neutral patches; the sentence has one decimal
+    expect(below).to.be.closeTo(Math.log2(patches.gray.mean_linear[1] / patches.black.mean_linear[1]), 0.06);
+    await expect(el).to.be.accessible();
+  });
+
+  it('moves the spot by keys and by the pointer, and leaves the crop where it is', async () => {
+    const el = await withFile(await invented());
+    const button = [...el.shadowRoot?.querySelectorAll('button') ?? []].find(({textContent}) => textContent === 'Measure a spot');
+    button?.focus();
+    await sendKeys({press: 'Enter'});
+    await settled(el, () => words(el).includes('The spot lies'));
+    const {left, top} = el.spot ?? {left: NaN, top: NaN};
+    el.shadowRoot?.querySelector<SVGGElement>('.keep[data-frame=spot]')?.focus();
+    await sendKeys({press: 'ArrowDown'});
+    expect(el.spot?.top).to.be.closeTo(top + 0.01, 1e-9);
+    await dragShare(el, [left + 0.04, top + 0.05], [0.94, 0.5]);
+    expect(el.crop.width).to.equal(1);
+    await settled(el, () => words(el).includes('above a gray card')); // the invented picture is white there
+    await sendKeys({press: 'Home'});
+    expect(el.crop.width).to.equal(1);
+  });
+
+  it('keeps the last good spot and says what is wrong with another', async () => {
+    const el = await withFile(await invented(), html`<tonal-chart-reader spot="10% 10% 10% 10%"></tonal-chart-reader>`);
+    await settled(el, () => words(el).includes('The spot lies'));
+    el.setAttribute('spot', 'up there');
+    await el.updateComplete;
+    expect(el.spot?.left).to.equal(0.1);
+    expect(words(el)).to.contain('spot: “up there” does not read as');
+  });
+
+  it('aims the highlights where they were asked for, rounded down to a click', async () => {
+    const file = await drawn(60, 60, (pen) => {
+      fill(pen, [30, 30, 30], 0, 0, 60, 60);
+      fill(pen, [188, 188, 188], 0, 0, 20, 60);
+    });
+    const el = await withFile(file);
+    await typeInto(el, 'aim-highlights', '250');
+    // sRGB 188 is one stop below 255 (IEC 61966-2-1), 250 a twentieth of a stop below: two thirds fit, a whole stop does not
+    expect(words(el)).to.contain('Expose 2/3 stop more');
+    await typeInto(el, 'aim-highlights', 'bright');
+    expect(words(el)).to.contain('“bright” does not read as').and.contain('Expose 2/3 stop more');
   });
 
   describe('a file that fails', () => {

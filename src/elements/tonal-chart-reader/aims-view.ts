@@ -11,6 +11,7 @@ export function aimsResult(
 ): TemplateResult {
   const field = (name: AimField, written: string) => textField({
     id: `aim-${name}`, label: SPOT[name], text: aims.texts[name] ?? written, problem: aims.problems[name],
+    hint: name === 'backdrop' ? SPOT.ofCrop : SPOT.code,
     onType: (text) => { type(name, text); },
   });
   const note = exposure && shadowsNote(exposure, aims);

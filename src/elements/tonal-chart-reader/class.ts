@@ -266,8 +266,8 @@ export class TonalChartReader extends PhotoElement {
       ${this.renderMessages()}
       ${photo ? html`<div class="sheet">
           <div class="side of-photo">${this.renderPhoto(photo)}</div>
-          <div class="side of-chart">${this.renderChart()}</div>
-          <div class="side of-advice">${this.renderAdvice(photo)}${this.renderSides(photo)}${this.renderAims(photo)}${this.renderBeside()}</div>
+          <div class="side of-chart">${this.renderChart()}${this.renderBeside()}</div>
+          <div class="side of-advice">${this.renderAdvice(photo)}${this.renderSides(photo)}${this.renderAims(photo)}</div>
         </div>
         ${this.renderFoot(photo)}`
       : this.renderBlank()}
@@ -370,7 +370,7 @@ export class TonalChartReader extends PhotoElement {
     const exposure = exposureForFigure(inside, this.aims, gray);
     return html`<details><summary>${SPOT.aims}</summary>
       <div class="side">${aimsResult(this.aims, exposure, gray !== undefined, (field, text) => { this.aims = withAim(this.aims, field, text); })}
-        ${exposure ? this.renderWay(photo, exposure.thirds) : nothing}</div></details>`;
+        ${exposure && !exposure.estimated ? this.renderWay(photo, exposure.thirds) : nothing}</div></details>`;
   }
 
   private renderBeside(): TemplateResult {

@@ -31,15 +31,15 @@ export function levelNote({luminance, red, green, blue, atWhite, atBlack}: Level
 
 /** Where highlights and shadows sit, and what brings the highlights to their aim. */
 export function aimsSentence({thirds: count, highlightsAt, shadowsAt, estimated}: IntentExposure, aims: ToneAims): string {
-  const then = `highlights ${count === 0 ? 'sit' : 'then sit'} at sRGB${S}${Math.round(highlightsAt)} and shadows at ${Math.round(shadowsAt)}`;
-  const change = count === 0 ? `As shot, ${then}: within a third of the aim of ${aims.highlights}.`
-    : `Expose ${thirds(count)} ${count > 0 ? 'more' : 'less'}: ${then}.`;
-  return estimated ? `${change} The highlights are cut off as shot, so it may take more: shoot again and look.` : change;
+  if (estimated) return 'The highlights are cut off as shot, so nobody knows where they lie: take the advice first, shoot again and look here then.';
+  const at = `sRGB${S}${Math.round(highlightsAt)} and shadows at${S}${Math.round(shadowsAt)}`;
+  return count === 0 ? `As shot, highlights sit at ${at}: within a third of the aim of ${aims.highlights}.`
+    : `Expose ${thirds(count)} ${count > 0 ? 'more' : 'less'}: highlights then sit at ${at}.`;
 }
 
 /** What is left of the shadows. */
-export function shadowsNote({shadowsShort}: IntentExposure, aims: ToneAims): string {
-  return shadowsShort === 0 ? ''
+export function shadowsNote({shadowsShort, estimated}: IntentExposure, aims: ToneAims): string {
+  return shadowsShort === 0 || estimated ? ''
     : `The shadows stay ${stops(shadowsShort)} short of ${aims.shadows}: a fill or a reflector lifts them, more exposure would cost the highlights.`;
 }
 
@@ -53,7 +53,9 @@ export const SPOT = {
   aims: 'Where the figure’s lights and darks should sit',
   highlights: 'Highlights at',
   shadows: 'Shadows at least',
-  backdrop: 'Of the crop, backdrop fills',
+  backdrop: 'Backdrop fills',
+  ofCrop: 'of the crop',
+  code: 'sRGB code',
   codeWanted: 'an sRGB code from 1 to 254, shadows below highlights',
   shareWanted: 'a share below 100 %',
 } as const;

@@ -7,7 +7,7 @@ import type {Advice} from '../../core/tone/advice.js';
 import type {ChannelEdges, Edges} from '../../core/tone/clipping.js';
 import type {CropChange} from '../../core/tone/cropped.js';
 import type {Crop} from '../../core/tone/pixels.js';
-import type {Channel} from '../../core/tone/tally.js';
+import {COLOUR_CHANNELS, type Channel} from '../../core/tone/tally.js';
 
 /** No-break space: a number and its unit stay on one line. */
 const S = '\u00a0';
@@ -63,28 +63,28 @@ export function verdict(advice: Advice, edges: Edges): string {
     case 'both-lost':
       return `Both edges are cut off, ${share(edges.anyAtWhite)} at white and ${share(edges.brightness.atBlack)} at black: no exposure holds this light.`;
     case 'white-lost':
-      return `${CHANNEL_NAMES[channel]} is cut off at white in ${share(advice.share)} of the crop: expose ${moreOrLess(advice.thirds)}.`;
+      return `${whiteLost(channel, edges)} of the crop: expose ${moreOrLess(advice.thirds)}.`;
     case 'black-lost':
       return advice.thirds > 0
         ? `${share(advice.share)} of the crop is cut off at black and there is room to lift it: expose ${moreOrLess(advice.thirds)}.`
         : `${share(advice.share)} of the crop is cut off at black, and the highlights leave no room to lift it.`;
     case 'too-dark':
       return advice.thirds > 0 ? `The ${advice.intent === 'even' ? 'middle of the chart' : 'figure'} can take more light: expose ${moreOrLess(advice.thirds)}.`
-        : `The picture is dark, and ${lower(channel)} leaves no room to lift it.`;
+        : 'The picture is dark, and its highlights leave no room to lift it.';
     case 'too-bright':
       return advice.thirds < 0 ? `The middle of the chart lies high: expose ${moreOrLess(advice.thirds)}.`
         : 'The picture is bright, and its shadows leave no room to lower it.';
     case 'fits':
-      return `Keep this exposure: nothing that counts is cut off, and the brightest ${lower(channel)} lies ${stops(room)} below white.`;
+      return `Keep this exposure: nothing that counts is cut off, and the ${brightest(channel, edges)} ${stops(room)} below white.`;
   }
 }
 
 /** Why, and what it rests on. */
 export function reasonFor(advice: Advice, edges: Edges): string {
-  return [whyOf(advice), hidden(edges)].filter(Boolean).join(' ');
+  return [whyOf(advice, edges), hidden(edges)].filter(Boolean).join(' ');
 }
 
-function whyOf({reason, intent, channel, room, roomAfter, thirds: count}: Advice): string {
+function whyOf({reason, intent, channel, room, roomAfter, thirds: count}: Advice, edges: Edges): string {
   const leans = intent === 'dark-backdrop' ? ' Before a dark backdrop a chart that leans left is right.' : '';
   switch (reason) {
     case 'both-lost':
@@ -92,10 +92,10 @@ function whyOf({reason, intent, channel, room, roomAfter, thirds: count}: Advice
     case 'white-lost':
       return 'How far the light reaches past white is not in the file and had to be estimated: shoot again and look.';
     case 'black-lost':
-      return count > 0 ? `How deep the shadows go is not in the file and had to be estimated: shoot again and look. ${roomLeft(channel, roomAfter)}`.trim()
+      return count > 0 ? 'How deep the shadows go is not in the file and had to be estimated: shoot again and look.'
         : 'A reflector or a second lamp would lift them; more exposure would cost the highlights.';
     case 'too-dark':
-      return `The brightest ${lower(channel)} lies ${stops(room)} below white as shot${count > 0 ? `, and ${stops(roomAfter)} below it after.` : '.'}${leans}`;
+      return `The ${brightest(channel, edges)} ${stops(room)} below white as shot${count > 0 ? `, and ${stops(roomAfter)} below it after.` : '.'}${leans}`;
     case 'too-bright':
       return `The median is over middle gray by more than half a stop. The darkest tones lie ${stops(room)} above black${count < 0 ? `, and ${stops(roomAfter)} above it after.` : '.'}`;
     case 'fits':
@@ -103,8 +103,19 @@ function whyOf({reason, intent, channel, room, roomAfter, thirds: count}: Advice
   }
 }
 
-function roomLeft(channel: Channel, roomAfter: number): string {
-  return channel === 'brightness' ? '' : `The brightest ${lower(channel)} then lies ${stops(roomAfter)} below white.`;
+/** What is cut off at white, and how much of it. */
+function whiteLost(channel: Channel, edges: Edges): string {
+  const lost = COLOUR_CHANNELS.filter((colour) => edges[colour].whiteLost);
+  const most = share(edges[channel].atWhite);
+  if (lost.length < 2) return `${CHANNEL_NAMES[channel]} is cut off at white in ${most}`;
+  const alike = lost.every((colour) => edges[colour].atWhite === edges[channel].atWhite);
+  return `${colours(lost)} are cut off at white${alike ? '' : `, ${lower(channel)}`} in ${most}`;
+}
+
+/** The brightest there is: of one colour, or of all where they are alike. */
+function brightest(channel: Channel, edges: Edges): string {
+  return COLOUR_CHANNELS.every((colour) => edges[colour].brightest === edges[channel].brightest) ? 'brightest tones lie'
+    : `brightest ${lower(channel)} lies`;
 }
 
 /** Colours that are lost although brightness is not. */
@@ -185,7 +196,7 @@ export const WORDS = {
   frame: 'Crop frame',
   spot: 'Spot that is measured',
   frameKeys: 'Arrow keys move the frame, with Shift they size it; Page Up and Page Down grow and shrink it. Home keeps the whole picture.',
-  whole: 'Keep the whole picture',
+  whole: 'Keep it all',
   byNumbers: 'Crop by numbers',
   sides: {left: 'Left', top: 'Top', width: 'Width', height: 'Height'},
   chart: 'Show the chart of',
