@@ -1,0 +1,417 @@
+import {html, nothing, type PropertyDeclarations, type PropertyValues, type TemplateResult} from 'lit';
+import {unexplainedLight} from '../../core/light/backdrop.js';
+import type {Mains} from '../../core/light/flicker.js';
+import {REFLECTANCES} from '../../core/light/reflectances.js';
+import type {Lights} from '../../core/light/set-text.js';
+import type {SetMove} from '../../core/light/suggest.js';
+import {Problem} from '../../core/problem.js';
+import type {CropShare, ShotKey} from '../../core/shot/shot.js';
+import type {Level} from '../../core/tone/level.js';
+import {linearFromCode} from '../../core/tone/light.js';
+import {readNumber, type LengthUnit} from '../../core/units.js';
+import {ShotProblemEvent} from '../shared/events.js';
+import {choiceField, textField} from '../shared/fields.js';
+import {ShotElement} from '../shared/shot-element.js';
+import {familyStyles} from '../shared/styles.js';
+import {sheetFor, type Sheet} from './draw.js';
+import {backdropFields, thingFields, type EntryHost} from './entries.js';
+import {Mover} from './mover.js';
+import {picture} from './picture.js';
+import {byLight, changesOf, readSet, type Reading} from './reading.js';
+import {flickerOf, restored, withTime} from './restore.js';
+import {stripPicture, stripSheet} from './strip.js';
+import {shadeStyles} from './styles.js';
+import {ADDED, added, lampOf, thingsOf, without, type Added, type Thing} from './things.js';
+import {
+  ADDING, CAUTIONS, WORDS, closeWords, darkerWords, evenWords, flickerWords, impossible, keptWords, moveCost, moveTitle, nameOf,
+  noneWords, offsetWords, photoWords, refusedWords, restoreWords, swapWords, verdict, wishWords,
+} from './words.js';
+
+/** What a search found, for the set it was asked about. */
+interface Found {
+  readonly kind: 'flag' | 'moves';
+  readonly about: string;
+  /** `null` while it is still looking. */
+  readonly moves: readonly SetMove[] | null;
+}
+
+/** Values that have a field of their own; what is refused of the others is said at the end. */
+const FIELDED: readonly ShotKey[] = [
+  'lights', 'backdropDistance', 'backdropReflectance', 'backdropWish', 'shutter', 'aperture', 'figureWidth', 'figureHeight', 'baseDepth', 'fieldWidth',
+  'focalLength', 'tilt',
+];
+
+/**
+ * A plan and a side view to scale with the light on the backdrop: how dark it will be, why, and where a card must stand.
+ *
+ * @summary How dark the backdrop will be: lamps, distances and a flag, in a plan that can be dragged
+ * @slot - Fallback: shown before the script runs, and while nothing can be drawn
+ * @attr {string} bench - Name of the shot shared with other elements of the page
+ * @attr {string} lights - Lamps and flags, one after another: `key 180x180 at -230,-200,300 aim 0,0,45 power 0; flag 150x180 at 70,200,400`.
+ *   Places are right, behind and above the middle of the figure's base, or in words: `230 left 200 front 300 up`. Lamps without a
+ *   rectangle are `round 200`, `small` or `bulb`; flags may be `facing camera`, `side`, `up`; `table 18%` lets the table top throw light back
+ * @attr {string} backdrop-distance - Middle of the base to the backdrop: `300 mm`, `2 ft`
+ * @attr {string} backdrop-reflectance - `black card`, `black velvet`, `dark gray card`, `gray card`, `white card`, or `5%`
+ * @attr {string} backdrop-wish - Stops under the gray card that the backdrop should have; 4.5 when left out
+ * @attr {50|60} mains - Hz of the mains the lamps hang on; 50 when left out
+ * @attr {string} base-depth - Front edge to back edge of the base; so with `figure-width`, `figure-height`, `overhang-front`, `overhang-back`
+ * @attr {string} field-width - Width that fills the frame in the focus plane; with `focal-length`, `tilt`, `focus`, `sensor-width`,
+ *   `sensor-height` and `crop` it says where the camera stands and what it sees of the backdrop
+ * @attr {string} shutter - Exposure time; so with `aperture`, `iso` and the metered ones: `metered-shutter` …
+ * @attr {mm|cm|in} unit - Unit lengths are shown in
+ * @fires {ShotChangeEvent} shot-change - After a reader changed something; `changes` and the whole `shot` in base units
+ * @fires {ShotProblemEvent} shot-problem - When text or a value could not be used
+ * @csspart plate - The whole
+ * @csspart verdict - How dark the backdrop will be
+ * @csspart strip - The backdrop as it will look, and the curve below it
+ * @csspart drawing - Plan and side view
+ * @csspart cautions - What to mind with lamps; always shown
+ * @csspart field - A label with its field
+ * @cssprop [--lampblack-accent=#b26a00] - What can be moved, and the wish
+ * @cssprop [--lampblack-paper=transparent] - Ground of the element
+ */
+export class BackdropShade extends ShotElement {
+  static override readonly shotKeys = [
+    'lights', 'backdropDistance', 'backdropReflectance', 'backdropWish', 'aperture', 'shutter', 'iso', 'meteredAperture', 'meteredShutter',
+    'meteredIso', 'clicksPerStop', 'shutterFastest', 'shutterSlowest', 'apertureWidest', 'apertureSmallest', 'focalLength',
+    'sensorWidth', 'sensorHeight', 'fieldWidth', 'crop', 'baseDepth', 'figureWidth', 'figureHeight', 'overhangFront', 'overhangBack', 'tilt', 'focus', 'unit',
+  ] as const satisfies readonly ShotKey[];
+
+  static override styles = [familyStyles, shadeStyles];
+
+  static override properties: PropertyDeclarations = {mains: {type: String}};
+
+  /** Lamps, flags and table top. @attr lights */
+  declare lights: Lights;
+  /** mm. @attr backdrop-distance */
+  declare backdropDistance: number;
+  /** Share of light, above 0 to 1. @attr backdrop-reflectance */
+  declare backdropReflectance: number;
+  /** Stops under the gray card. @attr backdrop-wish */
+  declare backdropWish: number;
+  /** f-number. @attr aperture */
+  declare aperture: number;
+  /** s. @attr shutter */
+  declare shutter: number;
+  /** ISO speed. @attr iso */
+  declare iso: number;
+  /** mm. @attr field-width */
+  declare fieldWidth: number;
+  /** mm. @attr focal-length */
+  declare focalLength: number;
+  /** mm. @attr base-depth */
+  declare baseDepth: number;
+  /** mm. @attr figure-width */
+  declare figureWidth: number;
+  /** mm. @attr figure-height */
+  declare figureHeight: number;
+  /** Degrees the camera looks down. @attr tilt */
+  declare tilt: number;
+  /** Part of the frame that is kept, as shares. @attr crop */
+  declare crop: CropShare;
+  /** Unit lengths are shown in. @attr unit */
+  declare unit: LengthUnit;
+
+  /** Mains frequency, `50` or `60` Hz; anything else is taken for 50. @attr mains */
+  declare mains: string;
+
+  #reading: Reading | undefined;
+  #trouble: Problem | undefined;
+  #sheet: Sheet | undefined;
+  /** px of the strip and of the drawing. */
+  #widths: readonly [strip: number, drawing: number] = [600, 600];
+  #sizes: ResizeObserver | undefined;
+  #chosen: Thing = 'lamp0';
+  #wrong: ReadonlyMap<string, Problem> = new Map();
+  #found: Found | undefined;
+  /** Light on the figure when the exposure in use was settled. */
+  #metered: {readonly exposure: string; readonly onCard: number} | undefined;
+  #photo: {readonly text: string; readonly problem?: Problem; readonly code?: number} = {text: ''};
+  readonly #mover = new Mover({
+    sheet: () => this.#sheet,
+    shot: () => this.shot,
+    choose: (thing) => { this.#choose(thing); },
+    move: (changes) => { this.#wrong = new Map(); this.act(changes); },
+    release: () => { this.requestUpdate(); },
+  });
+
+  constructor() {
+    super();
+    this.mains = '50';
+  }
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    this.#sizes ??= new ResizeObserver(() => { requestAnimationFrame(() => { this.#measure(); }); });
+    this.#sizes.observe(this);
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.#sizes?.disconnect();
+    this.#mover.release();
+  }
+
+  /** Draws for the widths there are. */
+  #measure(): void {
+    const [strip, drawing] = ['.strip', '.drawing'].map((name) => this.renderRoot.querySelector(name)?.clientWidth ?? 0) as [number, number];
+    if (!strip || !drawing || (strip === this.#widths[0] && drawing === this.#widths[1])) return;
+    this.#widths = [strip, drawing];
+    this.requestUpdate();
+  }
+
+  protected override willUpdate(changed: PropertyValues): void {
+    super.willUpdate(changed);
+    const {shot} = this;
+    if (!thingsOf(shot).includes(this.#chosen)) this.#choose('lamp0');
+    try {
+      const reading = readSet(shot);
+      this.#sheet = this.#mover.sheet ?? sheetFor(this.#widths[1], reading);
+      this.#reading = reading;
+      this.#trouble = undefined;
+      this.#meter(reading);
+    } catch (error) { // the last good picture stays
+      if (!(error instanceof Problem)) throw error;
+      this.#trouble = error;
+    }
+    if (this.#found && this.#found.about !== this.#about) this.#found = undefined;
+  }
+
+  /** A new exposure is one for the light there is now; later changes of the light are held against it. */
+  #meter({shot, onCard}: Reading): void {
+    const {aperture, shutter, iso, meteredAperture, meteredShutter, meteredIso} = shot;
+    const exposure = [aperture, shutter, iso, meteredAperture, meteredShutter, meteredIso].join();
+    if (this.#metered?.exposure !== exposure) this.#metered = {exposure, onCard};
+  }
+
+  /** Stops more on the figure than when it was metered. */
+  get #pending(): number {
+    return this.#metered && this.#reading ? Math.log2(this.#reading.onCard / this.#metered.onCard) : 0;
+  }
+
+  /** What a search depends on. */
+  get #about(): string {
+    return this.#reading ? JSON.stringify([this.#reading.set, this.#reading.places, this.shot.backdropWish]) : '';
+  }
+
+  protected override verdictText(): string {
+    if (this.#trouble) return impossible(this.#trouble);
+    const reading = this.#reading;
+    if (!reading) return '';
+    const found = this.#found;
+    const searched = !found ? '' : found.moves === null ? WORDS.looking
+      : found.moves.map((move) => moveTitle(move, reading.shot)).join('. ') || noneWords(found.kind);
+    return [verdict(reading), wishWords(reading), keptWords(reading), searched].filter(Boolean).join(' ');
+  }
+
+  // —— what a reader can do ——
+
+  #choose(thing: Thing): void {
+    if (thing === this.#chosen) return;
+    this.#chosen = thing;
+    this.#wrong = new Map();
+    this.requestUpdate();
+  }
+
+  /** Looks for ways out once the page has said so: a search can take a third of a second. */
+  async #look(kind: Found['kind']): Promise<void> {
+    const about = this.#about;
+    this.#found = {kind, about, moves: null};
+    this.requestUpdate();
+    await this.updateComplete;
+    const [search] = await Promise.all([
+      import('../../core/light/suggest.js'), new Promise((done) => { requestAnimationFrame(() => { setTimeout(done); }); }),
+    ]);
+    const reading = this.#reading;
+    if (!reading || this.#about !== about) return;
+    try {
+      const moves = kind === 'moves' ? search.suggestMoves(reading.set, reading.places, reading.shot.backdropWish)
+        : byLight(reading).map((lamp) => search.suggestFlag(reading.set, lamp, reading.places)).filter((move) => move !== null)
+          .filter(({belowGray}) => belowGray > reading.brightest.belowGray + 0.1).sort((a, b) => b.belowGray - a.belowGray);
+      this.#found = {kind, about, moves: moves.slice(0, 4)};
+    } catch (error) {
+      if (!(error instanceof Problem)) throw error;
+      this.#found = {kind, about, moves: []};
+    }
+    this.requestUpdate();
+  }
+
+  /** Takes a move over, and the shutter that restores the figure's light with it. */
+  async #take(move: SetMove): Promise<void> {
+    const {shot} = this;
+    this.act({...changesOf(move.set, shot), ...restored(move.stops + this.#pending, shot)});
+    if (move.thing === 'new-flag') this.#choose(`flag${this.shot.lights.flags.length - 1}`);
+    await this.updateComplete;
+    this.renderRoot.querySelector<HTMLElement>('#find')?.focus({preventScroll: true});
+  }
+
+  #add(what: Added): void {
+    const {changes, thing} = added(what, ADDING[what][1], this.shot);
+    this.act(changes);
+    this.#choose(thing);
+  }
+
+  #compare(text: string): void {
+    const code = readNumber(text) ?? NaN;
+    const problem = text.trim() === '' || (code > 0 && code <= 255) ? undefined : new Problem('backdrop-level', text, WORDS.photoWanted);
+    this.#photo = problem ? {text, problem, ...(this.#photo.code === undefined ? {} : {code: this.#photo.code})} : text.trim() ? {text, code} : {text: ''};
+    if (problem) this.dispatchEvent(new ShotProblemEvent(problem));
+    this.requestUpdate();
+  }
+
+  // —— saying it ——
+
+  protected override render(): TemplateResult {
+    const reading = this.#reading;
+    return html`<section class="plate" part="plate" aria-label=${WORDS.plate}>
+      ${this.#trouble ? html`<p class="problem">${impossible(this.#trouble)}</p>` : nothing}
+      ${reading ? this.#renderReading(reading) : html`<slot></slot>`}
+      ${this.#renderCautions(reading)}
+      ${reading ? this.#renderSetUp(reading) : nothing}
+      ${this.renderAnnouncement()}
+    </section>`;
+  }
+
+  #renderReading(reading: Reading): TemplateResult {
+    const strip = stripSheet(this.#widths[0], reading);
+    return html`
+      <p class="verdict" part="verdict">${verdict(reading)}</p>
+      <p class="reason">${wishWords(reading)} ${keptWords(reading)} ${darkerWords(reading)}</p>
+      <div class="strip" part="strip"><svg role="img" aria-label="${WORDS.strip}: ${strip.named.map((at) => Math.round(reading.strip[at]?.code ?? 0)).join(', ')}"
+        width=${strip.width} height=${strip.height} viewBox="0 0 ${strip.width} ${strip.height}">${stripPicture(strip, reading)}</svg></div>
+      <div class="body">
+        <div class="column">${this.#renderDrawing(reading)}<p class="note screen-only">${WORDS.keys}</p></div>
+        <div class="column">${this.#renderWays(reading)}${this.#renderThings(reading)}</div>
+      </div>`;
+  }
+
+  #renderDrawing(reading: Reading): TemplateResult {
+    const sheet = this.#sheet;
+    const mover = this.#mover;
+    return sheet ? html`<div class="drawing" part="drawing"><svg role="group" aria-label=${WORDS.drawing} width=${sheet.width} height=${sheet.height}
+      viewBox="0 0 ${sheet.width} ${sheet.height}" @keydown=${mover.key} @pointerdown=${mover.grip} @pointermove=${mover.drag}
+      @pointerup=${mover.release} @pointercancel=${mover.release}>${picture(sheet, reading, this.#chosen)}</svg></div>` : html``;
+  }
+
+  #renderWays(reading: Reading): TemplateResult {
+    const {shot} = reading;
+    const found = this.#found;
+    const pending = this.#pending;
+    const mend = restored(pending, shot);
+    const swap = reading.short > 0.05 ? reading.darker : undefined;
+    const way = (words: readonly [string, string], onClick: () => void): TemplateResult =>
+      html`<li><button type="button" @click=${onClick}><strong>${words[0]}</strong> <span>${words[1]}</span></button></li>`;
+    return html`<div class="part">
+      <div class="pair screen-only">
+        <button type="button" id="find" @click=${() => this.#look('flag')}>${WORDS.find}</button>
+        <button type="button" id="move" @click=${() => this.#look('moves')}>${WORDS.move}</button>
+      </div>
+      ${!found ? nothing : found.moves === null ? html`<p class="note">${WORDS.looking}</p>`
+        : found.moves.length ? nothing : html`<p class="note">${found.kind === 'moves' && reading.short <= 0 ? WORDS.enough : noneWords(found.kind)}</p>`}
+      <ul class="ways">
+        ${(found?.moves ?? []).map((move) => {
+          const paid = restored(move.stops + pending, shot).shutter;
+          return way([moveTitle(move, shot), moveCost(move, shot, paid === undefined ? null : {...shot, shutter: paid})], () => { void this.#take(move); });
+        })}
+        ${mend.shutter === undefined ? nothing : way(restoreWords(pending, mend.shutter), () => { this.act(mend); })}
+        ${swap && found?.moves ? way(swapWords(swap, reading),
+          () => { this.act({backdropReflectance: REFLECTANCES[swap.material]}); }) : nothing}
+      </ul>
+      <div class="fields">${backdropFields(this.#host)}</div>
+    </div>`;
+  }
+
+  #renderThings({shot}: Reading): TemplateResult {
+    const chosen = this.#chosen;
+    const name = nameOf(chosen, shot);
+    const removable = chosen.startsWith('flag') || (lampOf(chosen, shot) && shot.lights.lamps.length > 1);
+    return html`<div class="part">
+      <h3>${WORDS.things}</h3>
+      <div class="pair screen-only">${thingsOf(shot).filter((thing) => thing !== 'backdrop').map((thing) => html`<button type="button" aria-pressed=${thing === chosen ? 'true' : 'false'}
+        @click=${() => { this.#choose(thing); }}>${nameOf(thing, shot)}</button>`)}</div>
+      <div class="fields" id="thing">${thingFields(chosen, this.#host)}</div>
+      <div class="pair screen-only" role="group" aria-label=${WORDS.add}>
+        ${ADDED.map((what) => html`<button type="button" @click=${() => { this.#add(what); }}>+ ${ADDING[what][0]}</button>`)}
+        ${removable ? html`<button type="button" @click=${() => { this.act(without(chosen, shot)); }}>− ${WORDS.takeAway(name)}</button>` : nothing}
+      </div>
+    </div>`;
+  }
+
+  /** Never left out, on the screen and on paper. */
+  #renderCautions(reading: Reading | undefined): TemplateResult {
+    return html`<aside class="cautions" part="cautions" aria-label=${WORDS.cautions}>
+      <h3>${WORDS.cautions}</h3>
+      ${reading?.close.map((close) => html`<p class="problem">${closeWords(close, reading)}</p>`) ?? nothing}
+      <ul>${CAUTIONS.map((sentence) => html`<li>${sentence}</li>`)}</ul>
+    </aside>`;
+  }
+
+  #renderSetUp(reading: Reading): TemplateResult {
+    const {problems} = this.state;
+    const host = this.#host;
+    const others = (Object.keys(problems) as ShotKey[]).filter((key) => !FIELDED.includes(key)
+      && BackdropShade.shotKeys.some((own) => own === key));
+    const hidden = (['lights', 'figureWidth', 'figureHeight', 'baseDepth', 'fieldWidth', 'focalLength', 'tilt'] as const).some((key) => problems[key]);
+    const chosenHas = this.#chosen === 'figure' || this.#chosen === 'camera';
+    return html`<div class="set-up">
+      <p class="note">${offsetWords(reading)} ${this.shot.lights.table > 0 ? '' : WORDS.direct} ${WORDS.bounced}</p>
+      ${others.map((key) => { const problem = problems[key]; return problem ? html`<p class="problem">${refusedWords(problem)}</p>` : nothing; })}
+      ${this.#renderPhoto(reading)}
+      ${this.#renderMains(reading)}
+      <details ?open=${hidden}>
+        <summary>${WORDS.setUp}</summary>
+        <div class="fields">
+          ${chosenHas ? nothing : html`${thingFields('figure', host)}${thingFields('camera', host)}`}
+          <div class="wide">${this.shotField('lights', WORDS.text)}</div>
+        </div>
+      </details>
+    </div>`;
+  }
+
+  #renderPhoto(reading: Reading): TemplateResult {
+    const {text, problem, code} = this.#photo;
+    const measured = this.thing<Level>('level')?.luminance.code;
+    const beside = code === undefined ? undefined : unexplainedLight(reading.brightest, linearFromCode(code));
+    return html`<details>
+      <summary>${WORDS.photo}</summary>
+      <div class="fields">
+        ${textField({id: 'photo-code', label: WORDS.photoCode, hint: WORDS.photoHint, inputmode: 'decimal', text, problem, onType: (typed) => { this.#compare(typed); }})}
+        ${measured ? html`<button type="button" @click=${() => { this.#compare(String(+measured.toFixed(1))); }}>${WORDS.photoTake(measured)}</button>` : nothing}
+      </div>
+      ${beside ? html`<p class="note" role="status" id="beside">${photoWords(beside, reading.lamps)}</p>` : nothing}
+    </details>`;
+  }
+
+  #renderMains({shot}: Reading): TemplateResult {
+    const mains: Mains = /^\s*60/.test(this.mains) ? 60 : 50;
+    const check = flickerOf(mains, shot);
+    const even = check.even ? [] : [check.shorter, check.longer].filter((time) => time !== null)
+      .map((time) => withTime(time, shot)).filter((exposure) => exposure !== null);
+    return html`<details>
+      <summary>${WORDS.mains}: ${flickerWords(check, shot.shutter)}</summary>
+      <div class="fields">
+        ${choiceField({id: 'mains', label: WORDS.mainsField, value: String(mains), options: Object.entries(WORDS.mainsNames), onChoose: (value) => { this.mains = value; }})}
+        ${this.shotField('shutter', WORDS.shutter)}
+      </div>
+      <ul class="ways">${even.map((next) => { const [what, cost] = evenWords(next); return html`<li><button type="button"
+        @click=${() => { this.act({aperture: next.aperture, shutter: next.shutter}); }}><strong>${what}</strong> <span>${cost}</span></button></li>`; })}</ul>
+    </details>`;
+  }
+
+  get #host(): EntryHost {
+    return {
+      shot: this.shot,
+      field: (key, label, more) => this.shotField(key, label, more),
+      act: (changes) => { this.act(changes); },
+      type: (key, text) => { this.type(key, text); },
+      wrong: this.#wrong,
+      refuse: (id, problem) => {
+        const wrong = new Map(this.#wrong);
+        if (problem) wrong.set(id, problem); else wrong.delete(id);
+        this.#wrong = wrong;
+        if (problem) this.dispatchEvent(new ShotProblemEvent(problem));
+        this.requestUpdate();
+      },
+    };
+  }
+}

@@ -1,0 +1,78 @@
+import {nothing, svg, type SVGTemplateResult} from 'lit';
+import {flagCorners} from '../../core/light/flag.js';
+import {lampCorners} from '../../core/light/lamp.js';
+import {boxCorners} from '../../core/light/set.js';
+import {along, direction, minus, type Point} from '../../core/light/space.js';
+import {outline, shadedLamp, shadowOf, spotOf, written, type Sheet, type Spot, type View} from './draw.js';
+import type {Reading} from './reading.js';
+import {positionOf, thingsOf, type Thing} from './things.js';
+import {WORDS, handleWords, nameOf} from './words.js';
+
+/** Radius of what can be pressed, and of what is seen of it, CSS px. */
+const [HIT, GRIP] = [20, 4.5];
+
+const polygon = (name: string, spots: readonly Spot[]): SVGTemplateResult => svg`<polygon class=${name} points=${written(spots)}></polygon>`;
+
+/** Both views, with everything that can be moved. */
+export function picture(sheet: Sheet, reading: Reading, selected: Thing): SVGTemplateResult {
+  return svg`
+    <defs><pattern id="soft" width="5" height="5" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><path class="hatch" d="M0 0V5"></path></pattern></defs>
+    <line class="rule" x1="0" x2=${sheet.width} y1=${sheet.divide} y2=${sheet.divide}></line>
+    <line class="table" x1="0" x2=${sheet.width} y1=${sheet.floor} y2=${sheet.floor}></line>
+    ${(['plan', 'side'] as const).map((view) => svg`
+      <text class="quiet" x="0" y=${view === 'plan' ? 11 : sheet.divide + 14}>${view === 'plan' ? WORDS.above : WORDS.side}</text>
+      ${oneView(sheet, view, reading)}`)}
+    ${(['plan', 'side'] as const).map((view) => thingsOf(reading.shot).filter((thing) => thing !== 'figure')
+      .map((thing) => handle(sheet, view, thing, reading, selected)))}`;
+}
+
+function oneView(sheet: Sheet, view: View, reading: Reading): SVGTemplateResult {
+  const {set, seen} = reading;
+  const at = (point: Point): Spot => spotOf(sheet, view, point);
+  const {distance} = set.backdrop;
+  const camera = set.camera as Point;
+  const [low, high]: readonly [Point, Point] = view === 'plan'
+    ? [[seen.left, distance, 0], [seen.right, distance, 0]] : [[0, distance, seen.low], [0, distance, seen.high]];
+  const [a, b] = [at(low), at(high)];
+  const reach = view === 'plan' ? 0 : sheet.floor - b[1];
+  return svg`
+    ${polygon('view', [at(camera), a, b])}
+    ${set.flags.map((flag) => {
+      const lamp = set.lamps[shadedLamp(reading, flag)];
+      if (!lamp) return nothing;
+      const {soft, full} = shadowOf(sheet, view, flag, lamp, distance);
+      return svg`${polygon('soft', soft)}${polygon('full', full)}`;
+    })}
+    ${polygon('figure', outline(sheet, view, boxCorners(set.figure)))}
+    <line class="backdrop" x1=${a[0]} x2=${b[0]} y1=${view === 'plan' ? a[1] : b[1] + reach} y2=${b[1]}></line>
+    ${set.lamps.map((lamp) => {
+      const [from, to] = [at(lamp.position), at(lamp.aim)];
+      const length = Math.hypot(to[0] - from[0], to[1] - from[1]);
+      const tip = length > 1 ? [from[0] + (to[0] - from[0]) / length * 26, from[1] + (to[1] - from[1]) / length * 26] : from;
+      return svg`${lamp.kind === 'bulb' ? svg`<circle class="lamp" cx=${from[0]} cy=${from[1]} r="8"></circle>`
+        : svg`<line class="beam" x1=${from[0]} y1=${from[1]} x2=${tip[0]} y2=${tip[1]}></line>`}
+        ${polygon('lamp', outline(sheet, view, lampCorners(lamp).length > 1 ? thick(lamp.position, lamp.aim, lampCorners(lamp), sheet) : [lamp.position]))}`;
+    })}
+    ${set.flags.map((flag) => polygon('flag', outline(sheet, view, flagCorners(flag))))}
+    <path class="camera" d="M${at(camera)[0]} ${at(camera)[1]}l-8 -6h-12v12h12z"></path>`;
+}
+
+/** A face with a little body behind it, so that it is seen which way it shines; 5 px deep. */
+function thick(position: Point, aim: Point, corners: readonly Point[], {scale}: Sheet): readonly Point[] {
+  const back = direction('lamp-aim', minus(position, aim));
+  return [...corners, ...corners.map((corner) => along(corner, back, 5 / scale))];
+}
+
+function handle(sheet: Sheet, view: View, thing: Thing, {shot, seen}: Reading, selected: Thing): SVGTemplateResult {
+  const stands = positionOf(thing, shot);
+  const [x, y] = spotOf(sheet, view, thing === 'backdrop' ? [seen.right, stands[1], (seen.low + seen.high) / 2] : stands);
+  const label = nameOf(thing, shot);
+  const end = x > sheet.width - 8 * label.length;
+  const low = thing === 'camera' || thing === 'backdrop';
+  return svg`<g class="handle" role="button" tabindex="0" data-thing=${thing} data-view=${view} aria-pressed=${thing === selected ? 'true' : 'false'}
+      aria-label=${handleWords(thing, shot, stands, view)}>
+    <circle class="hit" cx=${x} cy=${y} r=${HIT}></circle>
+    <circle class="grip" cx=${x} cy=${y} r=${GRIP}></circle>
+    <text class="label" x=${end ? sheet.width : x} y=${low ? y + 19 : y - 10} text-anchor=${end ? 'end' : 'middle'}>${label}</text>
+  </g>`;
+}
