@@ -15,6 +15,8 @@ import type {PhotoSettings} from './settings.js';
 export interface Photo {
   /** Name of the file, '' when it has none (pasted). */
   readonly name: string;
+  /** The file, for whoever wants to open it once more. */
+  readonly file: Blob;
   /** Pixels across and down, the right way up. */
   readonly width: number;
   readonly height: number;
@@ -69,7 +71,7 @@ export async function openPhoto(file: Blob, {inPage = false}: OpenOptions = {}):
   try {
     const line = await desk.line;
     const opened = await send(line, {do: 'open', photo, file}) as Opened | PhotoProblem;
-    if (!isPhotoProblem(opened)) return photoOn(line, photo, nameOf(file), opened, leave);
+    if (!isPhotoProblem(opened)) return photoOn(line, photo, file, opened, leave);
     leave();
     return {...opened, name: nameOf(file)};
   } catch {
@@ -84,10 +86,11 @@ function nameOf(file: Blob): string {
   return 'name' in file && typeof file.name === 'string' ? file.name : '';
 }
 
-function photoOn(line: Line, number: number, name: string, opened: Opened, leave: () => void): Photo {
+function photoOn(line: Line, number: number, file: Blob, opened: Opened, leave: () => void): Photo {
+  const name = nameOf(file);
   let isOpen = true;
   const photo: Photo = {
-    ...opened, name, where: line.where,
+    ...opened, name, file, where: line.where,
     tally: (crop = wholeOf(opened)) => photo.ask('tally', crop),
     async ask<Q extends Question>(question: Q, asked: Asked<Q>, other?: Photo) {
       const second = other && numbers.get(other);
