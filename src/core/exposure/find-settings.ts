@@ -1,4 +1,6 @@
 import type {ClicksPerStop} from './clicks.js';
+import {NUMBERING, cutBetween, groupProse, isFrom, isSetting} from './prose-steps.js';
+import type {Piece} from './prose-steps.js';
 import {piecesIn, readExposure} from './read-exposure.js';
 import type {ExposureReading, PieceKind, Place} from './read-exposure.js';
 import type {Reading} from './reading.js';
@@ -20,106 +22,31 @@ export interface FoundSteps {
   readonly around: readonly [before: string, after: string];
 }
 
-type Piece = ReturnType<typeof piecesIn>[number];
-
 /** Longer text is cut, so that a pasted book cannot stall the page. */
 const LONGEST = 20_000;
 
-/** Numbers that count steps: `2.`, `3)` at the head of a line, `Step 4` anywhere. */
-const NUMBERING = /^[^\S\n]*(?:(?:step|shot|frame|picture|trial)\s+)?\(?\d{1,2}[.):](?=\s)|\b(?:step|shot|frame|picture|trial|figure|part)\s+\d{1,2}\b(?![./"]\d)/gim;
-
 /** No lesson has more steps; the rest is left alone. */
-const MOST_STEPS = 100;
-
-/** What follows a number that is no time: a model's scale, a lamp's power, a share or a size of something. */
-const NO_TIME_BEFORE = new RegExp(String.raw`^\s*(?:(?:scale|power|way|size|inch(?:es)?|base|deep|wide|tall|high|away|behind|apart|later|ago`
-  + String.raw`|(?:self-?)?timer|delay)\b|of\s+(?:the|its|an?\s+(?!sec))\b)`, 'i');
-
-/** What leads to a number of seconds that nobody sets. */
-const NO_TIME_AFTER = /\b(?:wait(?:ed|ing)?|every|within|another)\s+(?:(?:of|for|about|the)\s+)?$/i;
-
-/** What may stand between two settings of one step. */
-const JOINED = /^[\s,@("“]*(?:at|and|with|for)?[\s("“]*$/i;
-
-/** Where one step of running text ends and the next begins. */
-const BREAK = /[.!?](?=\s|$)|;|→|->|\n|(?:,?\s*\b(?:and|but)\s+)?\b(?:then|next|finally|lastly|now|afterwards|after that)\b/i;
-
-/** A remark that follows its setting at once: `(one stop darker)`, `+2`. */
-const REMARK = /^\s*[)"”’]|^[\s,]*(?:\([^)]*\)|[+±−–-]\s?[\d½⅓⅔][^,;.\n]*)/;
+const MOST_STEPS = 60;
 
 /** Words after a time that are part of it. */
 const SECOND = /^(?:th)?\s+of\s+an?\s+sec(?:ond)?\b/i;
 
-/** A text with a piece ruled out, so that nothing can be read across it. */
-function blanked(text: string, {start, end}: Place): string {
-  return text.slice(0, start) + '|'.repeat(end - start) + text.slice(end);
-}
-
-/** Whether a piece of running text is a setting, seen in its surroundings. */
-function isSetting(text: string, piece: Piece, before: Piece | undefined): boolean {
-  const after = text.slice(piece.end, piece.end + 40);
-  if (piece.kind === 'bare') {
-    return before !== undefined && (before.kind === 'aperture' || before.kind === 'shutter')
-      && JOINED.test(text.slice(before.end, piece.start)) && !/^\s*(?!(?:and|at|then|f|iso|or)\b)[a-zµ%°]/i.test(after);
-  }
-  if (piece.kind !== 'shutter') return piece.kind === 'aperture' || piece.kind === 'iso';
-  // A length in metres or feet, a date or a page, unless it stands right beside an f-number.
-  if (/\d\s*[m'’′]$|^(?!1\/)\d+\s*\/\s*\d+$/i.test(piece.text) && !/^\s*s(?:ec|\b)/i.test(after)) {
-    return before?.kind === 'aperture' && JOINED.test(text.slice(before.end, piece.start));
-  }
-  return !NO_TIME_BEFORE.test(after) && (piece.text.includes('/') || !NO_TIME_AFTER.test(text.slice(Math.max(0, piece.start - 30), piece.start)));
-}
-
-/** Whether a piece only says again where a change began: the first of “from 1/25 to 1/6”, with a time said before. */
-function isFrom(text: string, piece: Piece, at: number, pieces: readonly Piece[]): boolean {
-  const next = pieces[at + 1];
-  return next?.kind === piece.kind && /^\s*to\s+$/i.test(text.slice(piece.end, next.start))
-    && /\bfrom\s+$/i.test(text.slice(Math.max(0, piece.start - 10), piece.start))
-    && pieces.slice(0, at).some(({kind}) => kind === piece.kind);
-}
-
-/**
- * Pieces that make one step belong together until a kind comes again, words part two complete ones, or a pair that
- * stands close together begins.
- */
-function groupProse(text: string, pieces: readonly Piece[]): Piece[][] {
-  const groups: Piece[][] = [];
-  let kinds = new Set<PieceKind>();
-  for (const [at, piece] of pieces.entries()) {
-    const kind = piece.kind !== 'bare' ? piece.kind : !kinds.has('shutter') ? 'shutter' : kinds.has('aperture') ? 'iso' : 'aperture';
-    const group = groups.at(-1);
-    const gap = text.slice(group?.at(-1)?.end ?? 0, piece.start);
-    const next = pieces[at + 1];
-    const opensPair = next && kinds.has(next.kind) && next.kind !== kind && !JOINED.test(gap) && JOINED.test(text.slice(piece.end, next.start));
-    if (!group || kinds.has(kind) || opensPair || (kinds.has('aperture') && kinds.has('shutter') && BREAK.test(gap))) {
-      kinds = new Set();
-      groups.push([]);
-    }
-    kinds.add(kind);
-    groups.at(-1)?.push(piece);
-  }
-  return groups;
-}
-
-/** Where between two steps the words of the first end. */
-function cutBetween(text: string, start: number, end: number): number {
-  const gap = text.slice(start, end);
-  const remark = REMARK.exec(gap)?.[0].length ?? 0; // stays with the setting before it
-  const counts = [...gap.slice(remark).matchAll(NUMBERING)];
-  const found = counts.at(-1) ?? BREAK.exec(gap.slice(remark));
-  if (!found) return start + (end === text.length ? gap.length : remark);
-  // A word opens the next step, a mark closes this one.
-  return start + remark + found.index + (/\w/.test(found[0]) ? 0 : found[0].length);
+/** A text with pieces ruled out, so that nothing can be read across them. */
+function ruledOut(text: string, pieces: readonly Place[]): string {
+  const signs = text.split('');
+  for (const {start, end} of pieces) signs.fill('|', start, end);
+  return signs.join('');
 }
 
 interface Line extends Place { readonly pieces: readonly Piece[] }
 
 function linesOf(text: string, pieces: readonly Piece[]): Line[] {
-  let start = 0;
+  let [start, next] = [0, 0];
   return text.split('\n').map((line) => {
-    const place = {start, end: start + line.length};
+    const [place, first] = [{start, end: start + line.length}, next];
+    while ((pieces[next]?.start ?? Infinity) < place.end) next += 1;
     start = place.end + 1;
-    return {...place, pieces: pieces.filter((piece) => piece.start >= place.start && piece.end <= place.end)};
+    return {...place, pieces: pieces.slice(first, next).filter((piece) => piece.end <= place.end)};
   });
 }
 
@@ -150,55 +77,72 @@ interface Stages {
 }
 
 /** One step out of its words, `start` to `end`, and its pieces. */
-function stepOf({text, uncounted, readable, misspelt}: Stages, place: Place, pieces: readonly Piece[], clicksPerStop: ClicksPerStop): FoundStep {
-  const whole = text.slice(place.start, place.end);
-  const start = place.start + (/^(?:[\s,;.:→)]|->|[-–—]\s)*/.exec(uncounted.slice(place.start, place.end))?.[0].length ?? 0);
+function stepOf(stages: Stages, place: Place, pieces: readonly Piece[], clicksPerStop: ClicksPerStop): FoundStep {
+  const {text, uncounted, readable, misspelt} = stages;
+  const [whole, words] = [text, uncounted].map((stage) => stage.slice(place.start, place.end)) as [string, string];
+  const start = place.start + (/^(?:[\s,;.:→)]|->|[-–—]\s)*/.exec(words)?.[0].length ?? 0);
   const end = Math.max(start, place.start + whole.replace(/(?:[\s,;→]|->)+$/, '').length);
   const from = pieces[0]?.start ?? start;
-  const {aperture, shutter, iso} = readExposure(readable.slice(from, Math.min(pieces.at(-1)?.end ?? end, from + 1000)), clicksPerStop);
+  const to = Math.min(pieces.at(-1)?.end ?? end, from + 1000);
+  const {aperture, shutter, iso} = readExposure(readable.slice(from, to), clicksPerStop);
   const moved = <T extends Place>(found: T): T => ({...found, start: found.start + from, end: found.end + from});
   const used = [aperture, shutter, iso].map((found) => found && found.start + from);
   const unread = [...pieces.filter((piece) => piece.kind !== 'bare' && !used.includes(piece.start)), ...misspelt]
-    .filter((word) => word.start >= start && word.end <= end).map((word) => ({start: word.start, end: word.end, text: word.text}));
+    .filter((word) => word.start >= start && word.end <= end)
+    .map((word) => ({start: word.start, end: word.end, text: word.text}));
   return {
-    start, end, text: text.slice(start, end), unread, ...(aperture ? {aperture: moved(aperture)} : {}),
-    ...(shutter ? {shutter: withSecond(text.slice(0, end), moved(shutter))} : {}), ...(iso ? {iso: moved(iso)} : {}),
+    start, end, text: text.slice(start, end), unread,
+    ...(aperture ? {aperture: moved(aperture)} : {}),
+    ...(shutter ? {shutter: withSecond(text.slice(0, end), moved(shutter))} : {}),
+    ...(iso ? {iso: moved(iso)} : {}),
   };
+}
+
+/** What of a text is a setting, and the text with everything else that looks like one ruled out. */
+function sift(uncounted: string, all: readonly Piece[], list: boolean): Omit<Stages, 'text'> & {readonly pieces: readonly Piece[]} {
+  const pieces: Piece[] = [];
+  const misspelt: {start: number; end: number; text: string}[] = [];
+  const out: Piece[] = [];
+  for (const piece of all) {
+    const isMarked = piece.kind === 'shutter' || piece.kind === 'aperture';
+    const more = isMarked ? /^(?!th\b)[a-z][\w/]*/i.exec(uncounted.slice(piece.end, piece.end + 20))?.[0] : undefined;
+    if (more) misspelt.push({start: piece.start, end: piece.end + more.length, text: piece.text + more});
+    const fits = list ? piece.kind !== 'other' : isSetting(uncounted, piece, pieces.at(-1));
+    if (fits && !more && piece.kind !== 'correction') pieces.push(piece);
+    else out.push(piece);
+  }
+  const again = list ? [] : pieces.filter((piece, at) => isFrom(uncounted, piece, at, pieces));
+  const readable = ruledOut(uncounted, [...out, ...again]);
+  return {uncounted, readable, misspelt, pieces: pieces.filter((piece) => !again.includes(piece))};
 }
 
 /**
  * The steps of a lesson: settings one an item, one a line, or found in running text (“we started at f/2.8 and 1/25 of a
  * second, then went to f/5.6, 1/6 s”). In running text a step ends where a kind of setting comes again, or where a
  * complete one is followed by a new sentence, a semicolon, an arrow or a word such as “then”.
- * @param source - a text, of which the first 20 000 characters count, or items, each a step
+ * @param source - a text, of which the first 20 000 characters and 60 steps count, or items, each a step
  * @param clicksPerStop - of the dial in use; only numbers that a third and a half share depend on it
  * @returns each step with its place and its settings. An item is a step even where nothing is found in it. Never throws.
  */
 export function findSteps(source: string | readonly string[], clicksPerStop: ClicksPerStop = 3): FoundSteps {
   const items = typeof source === 'string' ? null : source.map((item) => item.replace(/\s+/g, ' ').trim());
   const text = (items ? items.join('\n') : (source as string).replace(/\r\n?/g, '\n')).slice(0, LONGEST);
-  const uncounted = text.replace(NUMBERING, (count) => ' '.repeat(count.length));
-  let readable = uncounted;
-  const misspelt: {start: number; end: number; text: string}[] = [];
-  const all = piecesIn(readable);
-  const asList = linesOf(text, all);
-  const list = items !== null || isList(text, asList);
-  let pieces: Piece[] = [];
-  for (const piece of all) {
-    const more = piece.kind === 'shutter' || piece.kind === 'aperture' ? /^(?!th\b)[a-z][\w/]*/i.exec(readable.slice(piece.end, piece.end + 20))?.[0] : undefined;
-    if (more) misspelt.push({start: piece.start, end: piece.end + more.length, text: piece.text + more});
-    if (!more && piece.kind !== 'correction' && (list ? piece.kind !== 'other' : isSetting(readable, piece, pieces.at(-1)))) pieces.push(piece);
-    else readable = blanked(readable, piece);
-  }
-  const from = list ? [] : pieces.filter((piece, at) => isFrom(text, piece, at, pieces));
-  for (const piece of from) readable = blanked(readable, piece);
-  pieces = pieces.filter((piece) => !from.includes(piece));
+  const uncounted = text.replace(NUMBERING, (count) => ' '.repeat(count.length))
+    .replace(/\d{13,}/g, (number) => '|'.repeat(number.length)); // no setting, and slow to search
+  const all = piecesIn(uncounted);
+  const list = items !== null || isList(text, linesOf(text, all));
+  const {pieces, ...sifted} = sift(uncounted, all, list);
   const lines = linesOf(text, pieces).filter((line) => items || line.pieces.some(({kind}) => kind !== 'bare'));
   const groups = (list ? lines.map((line) => line.pieces) : groupProse(text, pieces)).slice(0, MOST_STEPS);
-  const edge = (at: number, end: 'start' | 'end'): number => groups[at]?.[end === 'start' ? 0 : groups[at].length - 1]?.[end] ?? 0;
-  const cuts = groups.map((_, at) => (list ? lines[at]?.end ?? 0
-    : cutBetween(text, edge(at, 'end'), at + 1 < groups.length ? edge(at + 1, 'start') : text.length)));
-  const opening = list ? lines[0]?.start ?? 0 : text.slice(0, edge(0, 'start')).replace(/(?:(?!(?:[.!?;]\s|\n)).)*$/, '').length;
-  const steps = groups.map((group, at) => stepOf({text, uncounted, readable, misspelt}, {start: cuts[at - 1] ?? opening, end: cuts[at] ?? text.length}, group, clicksPerStop));
-  return {text, steps, around: [text.slice(0, steps[0]?.start ?? text.length), text.slice(steps.at(-1)?.end ?? text.length)]};
+  const cuts = groups.map((group, at) => (list ? lines[at]?.end ?? 0
+    : cutBetween(text, group.at(-1)?.end ?? 0, groups[at + 1]?.[0]?.start ?? text.length)));
+  const sentence = [...text.slice(0, groups[0]?.[0]?.start ?? 0).matchAll(/[.!?;]\s|\n/g)].at(-1);
+  const opening = list ? lines[0]?.start ?? 0 : sentence ? sentence.index + 1 : 0;
+  const steps = groups.map((group, at) => {
+    const place = {start: cuts[at - 1] ?? opening, end: cuts[at] ?? text.length};
+    return stepOf({text, ...sifted}, place, group, clicksPerStop);
+  });
+  return {
+    text, steps, around: [text.slice(0, steps[0]?.start ?? text.length), text.slice(steps.at(-1)?.end ?? text.length)],
+  };
 }

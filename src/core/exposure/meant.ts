@@ -90,7 +90,7 @@ function wishOf(kind: number, words: string, around: string): Pick<Said, 'change
  * @returns the first that is said, with its place; `null` when nothing is. Never throws.
  */
 export function readMeant(text: string): Said | null {
-  const plain = text.replace(/[−–]/g, '-').replace(/±/g, '+');
+  const plain = text.replace(/[−–]/g, '-').replace(/±/g, '+').replace(/\d{5,}/g, (number) => '|'.repeat(number.length));
   for (const match of plain.matchAll(new RegExp(PATTERNS.map((pattern) => `(${pattern})`).join('|'), 'gi'))) {
     const kind = match.slice(1).findIndex((group) => group !== undefined);
     const around = plain.slice(Math.max(0, match.index - 30), match.index + match[0].length + 20);

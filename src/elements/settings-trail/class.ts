@@ -70,6 +70,9 @@ export class SettingsTrail extends ShotElement {
   declare protected copying: {readonly text: string; readonly done: boolean} | null;
 
   #trail: Trail = trail('');
+  /** Worked out once for each list and what it is held to: a turned dial elsewhere must not wait for it. */
+  #judged = this.#trail;
+  #trailFrom: readonly unknown[] = [''];
   #expect: Expect = 'same-light';
   /** The list as it was before any mend. */
   #original: WrittenTrail = '';
@@ -120,7 +123,7 @@ export class SettingsTrail extends ShotElement {
         if (this.refused?.name === 'expect') this.refused = null;
       } else this.#refuse('expect', this.expect, WORDS.expectWanted);
     }
-    this.#trail = trail(this.written, {expect: this.#expect, clicksPerStop: this.shot.clicksPerStop});
+    this.#trail = this.trail;
     this.#pasting ||= this.refused !== null;
   }
 
@@ -139,7 +142,13 @@ export class SettingsTrail extends ShotElement {
 
   /** The list in use as the core sees it. */
   get trail(): Trail {
-    return trail(this.written, {expect: this.#expect, clicksPerStop: this.shot.clicksPerStop});
+    const {written, shot: {clicksPerStop}} = this;
+    const from = [written, this.#expect, clicksPerStop];
+    if (from.some((part, at) => part !== this.#trailFrom[at])) {
+      this.#trailFrom = from;
+      this.#judged = trail(written, {expect: this.#expect, clicksPerStop});
+    }
+    return this.#judged;
   }
 
   // —— what is read ——

@@ -294,7 +294,7 @@ describe('laws', () => {
     }));
   });
 
-  it('reads no more than a hundred steps of a pasted book', () => {
-    expect(trail('f/8 1/60\n'.repeat(5000)).steps).toHaveLength(100);
+  it('reads no more than sixty steps of a pasted book', () => {
+    expect(trail('f/8 1/60\n'.repeat(5000)).steps).toHaveLength(60);
   });
 });
