@@ -11,7 +11,7 @@ const tags = readdirSync('src/elements', {withFileTypes: true})
 
 const worker = {'photo/photo-worker': 'src/photo/photo-worker.ts'};
 
-/** Modules for bundlers: our files one to one, `lit` and the metadata reader left to the consumer's bundler. */
+/** Modules for bundlers: our files one to one, `lit`, the metadata reader and the QR coder left to the consumer's bundler. */
 const modules = {
   input: {
     'core/index': 'src/core/index.ts',
@@ -20,7 +20,7 @@ const modules = {
     ...Object.fromEntries(tags.flatMap((tag) => ['define', 'class'].map((file) =>
       [`elements/${tag}/${file}`, `src/elements/${tag}/${file}.ts`]))),
   },
-  external: [/^lit(\/|$)/, /^@lit\//, 'exifreader'],
+  external: [/^lit(\/|$)/, /^@lit\//, 'exifreader', 'uqr'],
   output: {dir: 'dist', format: 'es', preserveModules: true, preserveModulesRoot: 'src', sourcemap: true},
   plugins: [typescript({
     tsconfig: 'tsconfig.build.json', compilerOptions: {outDir: 'dist', declaration: true, declarationDir: 'dist'},

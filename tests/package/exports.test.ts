@@ -25,7 +25,7 @@ describe('the package', () => {
     ]);
   });
 
-  it('brings nothing at run time but lit and the reader of picture metadata', () => {
-    expect(Object.keys(manifest.dependencies).sort()).toEqual(['exifreader', 'lit']);
+  it('brings nothing at run time but lit, the reader of picture metadata and the QR coder', () => {
+    expect(Object.keys(manifest.dependencies).sort()).toEqual(['exifreader', 'lit', 'uqr']);
   });
 });

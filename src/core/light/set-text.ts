@@ -21,6 +21,8 @@ export interface Lights {
 const MOST = 12;
 const FARTHEST = 20_000;
 
+const KINDS: readonly Lamp['kind'][] = ['bulb', 'small', 'disc', 'rectangle'];
+
 /** Where a lamp is aimed that does not say so: the middle of a small figure, mm above its base. */
 const AIM: Point = [0, 0, 45];
 
@@ -69,7 +71,7 @@ export function refuseLights({lamps, flags, table}: Lights): Problem | undefined
     && place.every((part) => Number.isFinite(part) && Math.abs(part as number) <= FARTHEST);
   const isSize = (size: number | undefined): boolean => size !== undefined && size >= 1 && size <= FARTHEST;
   const bad = (lamps as readonly NamedLamp[]).find(({name, kind, position, aim, width, height, power}) =>
-    cleanName(name) !== name || !isPlace(position) || !isPlace(aim) || !(Math.abs(power) <= 30)
+    cleanName(name) !== name || !KINDS.includes(kind) || !isPlace(position) || !isPlace(aim) || !(Math.abs(power) <= 30)
     || (kind !== 'bulb' && position.every((part, axis) => part === aim[axis]))
     || ((kind === 'disc' || kind === 'rectangle') && !isSize(width)) || (kind === 'rectangle' && !isSize(height)));
   if (bad) return problem(`a lamp with a size, a place and an aim apart from it, ${EXAMPLE}`);

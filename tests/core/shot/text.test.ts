@@ -1,0 +1,109 @@
+import fc from 'fast-check';
+import {describe, expect, it} from 'vitest';
+import {clicks} from '../../../src/core/exposure/clicks.js';
+import {SETTINGS} from '../../../src/core/exposure/stops.js';
+import {trail} from '../../../src/core/exposure/trail.js';
+import {shotKeys} from '../../../src/core/shot/given.js';
+import {labelGroups, labelOf, SAID_APART} from '../../../src/core/shot/labels.js';
+import {settingsText, sheetOf, writeSheets, type Sheet, type SheetForm} from '../../../src/core/shot/text.js';
+import {anyRecord, anyText} from './arbitrary.js';
+
+/** Invented. */
+const BEARER = sheetOf({
+  title: 'Lantern bearer', texts: {tilt: 'a bit down'}, measured: {photo: 'bearer.jpg', width: 6000, height: 4000, atWhite: 0.00004, roomAbove: 1},
+  values: {aperture: 8, shutter: 2 ** (-5 / 3), iso: 100, focalLength: 60, baseDepth: 88.9, unit: 'in', note: 'Flag closer.\nThen the cloak.'},
+});
+
+const click = (setting: 'aperture' | 'shutter' | 'iso') => fc.constantFrom(...clicks(setting, 3).map(({value}) => value));
+
+describe('a record as text', () => {
+  it('is read like a setting', () => {
+    expect(writeSheets([BEARER], 'text')).toBe(`Lantern bearer
+f/8, 0.3 s, ISO 100
+
+Camera
+  Focal length: 60 mm
+
+Figure
+  Base depth: 3.5 in
+
+Measured
+  Photo: bearer.jpg
+  Size, px: 6000 × 4000
+  At white: under 0.01 %
+  Room to white: 1 stop
+
+Typed, not in use
+  Tilt down, degrees: “a bit down”
+
+Flag closer.
+Then the cloak.`);
+  });
+
+  it('gives the trail the same settings, on every click', () => {
+    fc.assert(fc.property(click('aperture'), click('shutter'), click('iso'), (aperture, shutter, iso) => {
+      const {steps} = trail(settingsText({aperture, shutter, iso}));
+      expect(steps).toHaveLength(1);
+      for (const setting of SETTINGS) expect(steps[0]?.exposure?.[setting]).toBeCloseTo({aperture, shutter, iso}[setting], 9);
+    }));
+  });
+
+  it('gives the trail what was metered between clicks to a twentieth of a stop, which a printed number may be off', () => {
+    fc.assert(fc.property(fc.double({min: 1, max: 45, noNaN: true}), fc.double({min: 1e-4, max: 55, noNaN: true}), (aperture, shutter) => {
+      const exposure = trail(settingsText({aperture, shutter, iso: 100})).steps[0]?.exposure;
+      expect(Math.abs(2 * Math.log2((exposure?.aperture ?? 0) / aperture))).toBeLessThan(0.05);
+      expect(Math.abs(Math.log2((exposure?.shutter ?? 0) / shutter))).toBeLessThan(0.05);
+    }));
+  });
+
+  it('gives the trail one step a shot, in every form', () => {
+    fc.assert(fc.property(fc.array(fc.record({aperture: click('aperture'), shutter: click('shutter'), iso: click('iso'), baseDepth: fc.integer({min: 10, max: 300})}), {minLength: 1, maxLength: 4}),
+      fc.constantFrom<SheetForm>('text', 'markdown', 'bbcode'), (shots, form) => {
+        const sheets = shots.map((values) => sheetOf({title: 'Bearer', values, texts: {}, measured: {}}));
+        const {steps} = trail(writeSheets(sheets, form));
+        expect(steps.map(({exposure}) => SETTINGS.map((setting) => exposure?.[setting].toPrecision(9)))).toEqual(
+          shots.map((shot) => SETTINGS.map((setting) => shot[setting].toPrecision(9))));
+      }));
+  });
+
+  it('says every value that was stated, and no other', () => {
+    fc.assert(fc.property(anyRecord, (record) => {
+      const said = sheetOf({...record, texts: {}, measured: {}}).groups.flatMap(({lines}) => lines.map(([label]) => label));
+      const stated = shotKeys().filter((key) => record.values[key] !== undefined && !SAID_APART.includes(key) && key !== 'unit');
+      expect([...said].sort()).toEqual(stated.map(labelOf).sort());
+    }));
+  });
+
+  it('has a label of its own for every value', () => {
+    const labels = shotKeys().map(labelOf);
+    expect(new Set(labels).size).toBe(labels.length);
+    expect(labelGroups().flatMap(({labels: group}) => Object.keys(group)).length + SAID_APART.length).toBe(shotKeys().length);
+  });
+});
+
+describe('what a person typed', () => {
+  const tagless = (text: string, form: SheetForm) => writeSheets([{title: text, settings: '', groups: [{heading: 'h', lines: [['l', text]]}], note: text}], form);
+
+  it('stays text in HTML', () => {
+    fc.assert(fc.property(anyText, (text) => {
+      expect(tagless(`${text}<b onclick="x">&amp;'`, 'html').replace(/<\/?(section|h[34]|p|strong|dl|dt|dd)>/g, '')).not.toMatch(/[<>"']|&(?!(amp|lt|gt|quot|#39);)/);
+    }));
+  });
+
+  it('opens no tag on a board', () => {
+    const written = tagless('[url=javascript:alert(1)]x[/url]', 'bbcode').replace(/\[\/?b\]|\[\/?list\]|\[\*\]/g, '');
+    expect(written).not.toMatch(/\[[a-z/*]/i);
+  });
+
+  it.each(['# no heading', '1. no list', '- no list', '[a](javascript:x)', '<img src=x>', '**not bold**', '`code`', '![x](y)', '&lt;', '====', 'https://example.org/a_b_c'])(
+    'starts no markup in Markdown: %s', (text) => {
+      const written = tagless(text, 'markdown').split('\n').at(-1) ?? '';
+      // CommonMark 0.31: these begin markup unless a backslash stands before them
+      expect(written.replace(/\\[!-/:-@[-`{-~]/g, 'x')).not.toMatch(/[`*_[\]<>#&!]|^[-+=]|^\d+[.)]/);
+    });
+
+  it('keeps a title on one line', () => {
+    const sheet: Sheet = sheetOf({title: 'two\nlines', values: {}, texts: {}, measured: {}});
+    expect(sheet.title).toBe('two lines');
+  });
+});
