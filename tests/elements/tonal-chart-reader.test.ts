@@ -361,7 +361,10 @@ describe('tonal-chart-reader', () => {
     await settled(el, () => verdict(el) !== '');
     const clipboardData = new DataTransfer();
     clipboardData.items.add(await drawn(40, 30, (pen) => { fill(pen, [90, 90, 90], 0, 0, 40, 30); }, {name: 'pasted.png'}));
-    document.dispatchEvent(new ClipboardEvent('paste', {clipboardData, cancelable: true}));
+    // Firefox lets no script put files on a clipboard, so they are handed to the event itself.
+    const paste = new ClipboardEvent('paste', {cancelable: true});
+    Object.defineProperty(paste, 'clipboardData', {value: clipboardData});
+    document.dispatchEvent(paste);
     await settled(el, () => words(el).includes('40 × 30 px, all of it'));
   });
 

@@ -11,10 +11,11 @@ export function shiftText(comparison: Comparison, meant: number | undefined): st
 
 /** How the shot differs from the earlier one, and what that did to the edges. */
 export function besideResult(comparison: Comparison, meant: number | undefined): TemplateResult {
-  return html`<p class="finding">${shiftText(comparison, meant)}</p>
-    ${comparison.shift === undefined ? nothing : html`<p class="note">${shiftNote(comparison)}</p>
-    <table><caption>${BESIDE.table}</caption>
+  const known = comparison.shift !== undefined;
+  return html`<div class="side"><p class="finding">${shiftText(comparison, meant)}</p>
+    ${known ? html`<p class="note">${shiftNote(comparison)}</p>` : nothing}</div>
+    ${known ? html`<table><caption>${BESIDE.table}</caption>
       <thead><tr><th scope="col">${BESIDE.channel}</th><th scope="col">${BESIDE.black}</th><th scope="col">${BESIDE.white}</th></tr></thead>
       <tbody>${(['red', 'green', 'blue'] as const).map((channel) => html`<tr><th scope="row">${CHANNEL_NAMES[channel]}</th>
-        <td>${edgeText(comparison.atBlack, channel)}</td><td>${edgeText(comparison.atWhite, channel)}</td></tr>`)}</tbody></table>`}`;
+        <td>${edgeText(comparison.atBlack, channel)}</td><td>${edgeText(comparison.atWhite, channel)}</td></tr>`)}</tbody></table>` : nothing}`;
 }

@@ -171,7 +171,9 @@ export class TonalChartReader extends PhotoElement {
     (frame) => (frame === 'crop' ? this.shot.crop : this.spot ?? FIRST_SPOT),
     (frame, to) => { if (frame === 'crop') this.act({crop: to}); else this.spot = to; });
   readonly #width = globalThis.ResizeObserver && new ResizeObserver(([entry]) => {
-    if (entry?.contentRect.width) this.chartWidth = Math.round(entry.contentRect.width);
+    const width = Math.round(entry?.contentRect.width ?? 0);
+    // A frame later, since a taller chart may bring a scroll bar, which would change the width within the same frame.
+    if (width > 0) requestAnimationFrame(() => { this.chartWidth = width; });
   });
 
   constructor() {
@@ -266,10 +268,10 @@ export class TonalChartReader extends PhotoElement {
       ${this.renderMessages()}
       ${photo ? html`<div class="sheet">
           <div class="side of-photo">${this.renderPhoto(photo)}</div>
-          <div class="side of-chart">${this.renderChart()}${this.renderBeside()}</div>
+          <div class="side of-chart">${this.renderChart()}</div>
           <div class="side of-advice">${this.renderAdvice(photo)}${this.renderSides(photo)}${this.renderAims(photo)}</div>
         </div>
-        ${this.renderFoot(photo)}`
+        ${this.renderBeside()}${this.renderFoot(photo)}`
       : this.renderBlank()}
       ${this.renderAnnouncement()}
     </section>`;
@@ -376,7 +378,7 @@ export class TonalChartReader extends PhotoElement {
   private renderBeside(): TemplateResult {
     const {earlier, isKept} = this;
     return html`<details ?open=${earlier !== undefined}><summary>${BESIDE.title}</summary><div class="side">
-      ${earlier && this.#comparison ? besideResult(this.#comparison, this.#meant(earlier)) : nothing}
+      ${earlier && this.#comparison ? html`<div class="pair">${besideResult(this.#comparison, this.#meant(earlier))}</div>` : nothing}
       ${isKept ? html`<p class="note">${BESIDE.kept}</p>` : nothing}
       <div class="tools">${earlier || isKept ? html`<button type="button" @click=${() => { this.earlierFile = null; }}>${BESIDE.away}</button>`
         : html`<button type="button" @click=${() => { this.keep(); }}>${BESIDE.keep}</button>`}

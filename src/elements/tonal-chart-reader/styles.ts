@@ -3,8 +3,10 @@ import {css} from 'lit';
 export const styles = css`
   :host([dropping]) .plate { outline: 2px dashed var(--accent); outline-offset: 0.4em; }
   .sheet { display: grid; gap: var(--gap) 1.8em; grid-template-columns: minmax(0, 1fr); align-items: start; }
-  .side { display: grid; gap: 0.7em; min-inline-size: 0; }
+  p, strong { unicode-bidi: plaintext; }
+  .side, .pair { display: grid; gap: 0.7em; min-inline-size: 0; }
   @container (min-width: 44em) {
+    .pair { grid-template-columns: minmax(0, 1.05fr) minmax(0, 1fr); gap: 1.8em; align-items: start; }
     .sheet { grid-template: 'photo chart' auto 'advice chart' 1fr / minmax(0, 1.05fr) minmax(0, 1fr); }
     .of-photo { grid-area: photo; } .of-chart { grid-area: chart; } .of-advice { grid-area: advice; }
   }
@@ -105,6 +107,5 @@ export const styles = css`
   }
   @media print {
     .pick, .choices, .hit, .mark, .trim, .of-advice .field, .blank { display: none; }
-    .sheet { grid-template-columns: minmax(0, 1fr) minmax(0, 1fr); }
   }
 `;
