@@ -2,6 +2,7 @@ import {edgesOf} from './clipping.js';
 import type {ChannelEdges, Edges} from './clipping.js';
 import {codeFromLinear, codeStops} from './light.js';
 import {lostBelow, lostAbove} from './lost.js';
+import {GRAY_LIGHT} from './level.js';
 import {percentileCode} from './percentiles.js';
 import {COLOUR_CHANNELS} from './tally.js';
 import type {Channel, Tally} from './tally.js';
@@ -52,8 +53,6 @@ const MOST_HIGHLIGHT_ROOM = 4 / 3;
 const AIMED_HIGHLIGHT_ROOM = 2 / 3;
 /** How far the middle of an even chart may lie from middle gray, stops. Common practice, no source. */
 const MIDDLE_SLACK = 1 / 2;
-/** Light of middle gray. Source: the 18 % gray card, see the white folder. */
-const MIDDLE_LIGHT = 0.18;
 
 /**
  * Advice for the next shot from the chart of this one.
@@ -89,7 +88,7 @@ function towardsHighlights(top: ChannelEdges): Advice {
 }
 
 function towardsMiddle(tally: Tally, top: ChannelEdges, bottom: ChannelEdges): Advice {
-  const over = codeStops(codeFromLinear(MIDDLE_LIGHT), percentileCode(tally, 'brightness', 0.5));
+  const over = codeStops(codeFromLinear(GRAY_LIGHT), percentileCode(tally, 'brightness', 0.5));
   if (over < -MIDDLE_SLACK) return advice('even', 'too-dark', Math.min(-over, top.roomAbove), top, 'above');
   if (over > MIDDLE_SLACK) return advice('even', 'too-bright', -Math.min(over, bottom.roomBelow), bottom, 'below');
   return advice('even', 'fits', 0, top, 'above');
