@@ -42,13 +42,19 @@ function writeLike(was: string, setting: Setting, value: number): string {
   return writeShutter(value, /[sm]/i.test(was) ? 'prose' : 'body');
 }
 
+/** Whether a dial can be set to a value; nobody misreads what no body shows. */
+function isOnDial(setting: Setting, value: number): boolean {
+  return ([3, 2] as const).some((clicks) => Math.abs(nearestClick(setting, value, clicks).rounding) < 1e-6);
+}
+
 /** Other readings of the digits in a step. The half-stop click of the same print is no slip. */
 function misreadings(step: FoundStep, at: number): readonly Candidate[] {
   return SETTINGS.flatMap((setting) => {
     const reading = step[setting];
     if (!reading) return [];
     const {start, end, text: was, how: wasAs} = reading;
-    return reading.others.filter(({how}) => how !== 'other-click').map(({value, how, stops}) => ({
+    const others = reading.others.filter(({how, value}) => how !== 'other-click' && isOnDial(setting, value));
+    return others.map(({value, how, stops}) => ({
       step: at, setting, start, end, was, wasAs, value, how, stops, text: writeLike(was, setting, value),
     }));
   });

@@ -227,7 +227,7 @@ export class SettingsTrail extends ShotElement {
     const reach = reachOf(steps.flatMap(({link}) => link ?? []));
     return html`<section class="plate" part="plate" aria-label=${WORDS.trail}>
       <p class="verdict" part="verdict">${verdictWords(this.#trail)}</p>
-      ${mends.length ? html`<ul class="ways">${mends.flatMap((mend) => [mend, ...mend.others]).map((mend) => this.#renderMend(mend))}</ul>` : nothing}
+      ${mends.length ? html`<ul class="ways">${mends.flatMap((mend) => [this.#renderMend(mend, false), ...mend.others.map((other) => this.#renderMend(other, true))])}</ul>` : nothing}
       ${steps.length ? html`<ol class="trail" part="trail">${steps.map((step, at) => html`<li>
         ${step.link ? renderLink(step.link, at, reach) : nothing}
         ${this.#renderStep(step, at)}
@@ -239,8 +239,8 @@ export class SettingsTrail extends ShotElement {
     </section>`;
   }
 
-  #renderMend(mend: Mend): TemplateResult {
-    const [what, cost] = mendWords(mend);
+  #renderMend(mend: Mend, instead: boolean): TemplateResult {
+    const [what, cost] = mendWords(mend, instead);
     return html`<li><button type="button" @click=${() => { this.#mend(mend); }}><strong>${what}</strong><span>${cost}</span></button></li>`;
   }
 

@@ -17,14 +17,14 @@ export const trailStyles = css`
   .said p, .between p { margin: 0; }
   .taken { font-weight: 650; font-size: 1.1em; }
   .typed { overflow-wrap: anywhere; color: var(--quiet); }
-  .typed b { font-weight: 600; color: var(--ink); text-decoration: underline; text-decoration-thickness: 1px; text-underline-offset: 0.2em; }
+  .typed b { font-weight: 600; white-space: nowrap; color: var(--ink); text-decoration: underline; text-decoration-thickness: 1px; text-underline-offset: 0.2em; }
   .typed b.slip, .typed b.unread { text-decoration: underline wavy 2px var(--accent); text-decoration-skip-ink: none; }
   .typed b.unread { text-decoration-color: currentColor; }
   .typed del { text-decoration-thickness: 2px; }
   .typed ins { text-decoration: none; border-block-end: 3px solid var(--accent); font-weight: 650; color: var(--ink); }
   .step button { justify-self: start; font-size: 0.9em; margin-block-start: 0.4em; }
 
-  .rules { display: grid; grid-template-columns: max-content minmax(0, 1fr) minmax(3.2em, max-content); gap: 0.2em 0.7em; align-items: center; max-inline-size: 26em; font-size: 0.9em; direction: ltr; }
+  .rules { display: grid; grid-template-columns: max-content minmax(0, 1fr) minmax(4em, max-content); gap: 0.2em 0.7em; align-items: center; max-inline-size: 26em; font-size: 0.9em; direction: ltr; }
   .rules dt { color: var(--quiet); }
   .rules dd { margin: 0; font-weight: 600; }
   .rules svg { block-size: 14px; }

@@ -84,13 +84,13 @@ export function verdictWords(trail: Trail): string {
   return `${count}${offWords(trail, shown)} ${mendSentence(trail, mend)}${gaps}`;
 }
 
-/** What a mend writes, and what comes of it. */
-export function mendWords({step, was, text, how, stops, repairs}: Mend): readonly [what: string, cost: string] {
+/** What a mend writes, and what comes of it; `instead` when it stands in for the one before it. */
+export function mendWords({step, was, text, how, stops, repairs}: Mend, instead: boolean): readonly [what: string, cost: string] {
   const plain = text.replace(/^, /, '');
   const why = how === 'seconds' ? 'seconds, not a fraction' : how === 'fraction' ? 'a fraction, not seconds'
     : how === 'point-lost' ? 'the point was lost' : how === 'needed' ? 'what the light asks for' : 'the same digits';
   const mended = repairs.length > 1 ? `; mends steps ${listed(repairs.map((at) => `${at + 1}`))}` : repairs[0] === step ? '' : `; mends step ${(repairs[0] ?? 0) + 1}`;
-  return [`Step ${step + 1}: ${was ? `${plain} for ${was}` : `add ${plain}`}`, `${why}, ${lightWords(stops)}${mended}`];
+  return [`${instead ? 'Or step' : 'Step'} ${step + 1}: ${was ? `${plain} for ${was}` : `add ${plain}`}`, `${why}, ${lightWords(stops)}${mended}`];
 }
 
 /** What happened between two steps. `at` is the later one, from 0. */

@@ -211,6 +211,10 @@ describe('mends', () => {
     expect(trail('f/8 13 s\nf/11 25').mends).toMatchObject([{step: 1, was: '25', text: '25"', how: 'seconds'}]);
   });
 
+  it('takes no reading that no body shows', () => {
+    expect(trail('f/16 1"3\nf/16 1/2').mends).toMatchObject([{step: 1, text: '1"3', how: 'needed'}]); // not 1"2
+  });
+
   it('gives the time that would balance where no reading of the digits does', () => {
     expect(trail('f/8 1/60\nf/11 1/60\n').mends).toMatchObject([{step: 1, was: '1/60', text: '1/30', how: 'needed'}]);
     const carried = trail('f/8 1/60 s\nf/11');
