@@ -23,6 +23,9 @@ async function refused(file: Blob): Promise<PhotoProblem> {
   return result;
 }
 
+/** Whether this browser can decode a file at all. */
+const decodes = (file: Blob) => createImageBitmap(file).then(() => true, () => false);
+
 /** Mean codes of a part of the photo, from its tally. */
 async function meanOf(photo: Photo, x: number, y: number, width: number, height: number): Promise<number[]> {
   const tally = await photo.tally({x, y, width, height});
@@ -51,6 +54,11 @@ describe('odd files that open', () => {
   ];
   for (const [name, facts, left, within] of cases) {
     it(`reads ${name}`, async () => {
+      if (name === 'avif' && !await decodes(oddFile(name))) {
+        // A browser without the codec says so, and does not call the file damaged.
+        expect(await refused(oddFile(name))).to.include({problem: 'unsupported', kind: 'avif', width: 32, height: 16});
+        return;
+      }
       const photo = await opened(oddFile(name));
       expect(photo.facts).to.include(facts);
       expect([photo.width, photo.height]).to.deep.equal([32, 16]);

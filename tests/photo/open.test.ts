@@ -46,16 +46,15 @@ describe('openPhoto', () => {
     });
   }
 
-  for (const type of ['image/jpeg', 'image/webp']) {
-    it(`opens ${type}`, async () => {
-      const photo = await opened(await square(type));
-      expect(photo.facts.kind).to.equal(type.slice(6));
-      const tally = await photo.tally({x: 2, y: 2, width: 12, height: 12});
-      const mean = tally.red.reduce((sum, count, code) => sum + count * code, 0) / tally.pixels;
-      expect(mean).to.be.within(195, 205);
-      photo.close();
-    });
-  }
+  // Other formats, which not every browser's canvas writes: odd-files.test.ts.
+  it('opens a JPEG', async () => {
+    const photo = await opened(await square('image/jpeg'));
+    expect(photo.facts.kind).to.equal('jpeg');
+    const tally = await photo.tally({x: 2, y: 2, width: 12, height: 12});
+    const mean = tally.red.reduce((sum, count, code) => sum + count * code, 0) / tally.pixels;
+    expect(mean).to.be.within(195, 205);
+    photo.close();
+  });
 
   it('shows a preview of at most 1600 pixels', async () => {
     const photo = await opened(await drawn(4000, 1000, (pen) => fill(pen, GRAY, 0, 0, 4000, 1000)));
