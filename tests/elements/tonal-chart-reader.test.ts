@@ -1,5 +1,5 @@
 import {expect, fixture, html, waitUntil} from '@open-wc/testing';
-import {sendKeys, sendMouse} from '@web/test-runner-commands';
+import {executeServerCommand, sendKeys, sendMouse} from '@web/test-runner-commands';
 import '../../src/elements/tonal-chart-reader/define.js';
 import type {TonalChartReader} from '../../src/elements/tonal-chart-reader/class.js';
 import {benchNamed} from '../../src/elements/shared/bench.js';
@@ -42,11 +42,7 @@ async function typeInto(el: TonalChartReader, id: string, text: string): Promise
   await el.updateComplete;
 }
 
-async function shifted(key: string): Promise<void> {
-  await sendKeys({down: 'Shift'});
-  await sendKeys({press: key});
-  await sendKeys({up: 'Shift'});
-}
+const shifted = (key: string) => executeServerCommand('chord', ['Shift', key]);
 
 function dropOn(el: Element, file: File): void {
   const dataTransfer = new DataTransfer();

@@ -22,7 +22,7 @@ export function levelSentence({luminance, stopsFromGray}: Level, measured: boole
 
 /** How even the spot is, and whether its mean can be trusted. */
 export function levelNote({luminance, red, green, blue, atWhite, atBlack}: Level): string {
-  const percent = (light: number) => `${+(light * 100).toPrecision(3)}${S}%`;
+  const percent = (light: number) => `${+(light * 100).toPrecision(2)}${S}%`;
   const parts = [`Mean ${percent(luminance.mean)} of white in linear light, spread ${percent(luminance.spread)}; red, green, blue ${[red, green, blue].map(({code}) => Math.round(code)).join(', ')}.`];
   if (atWhite > 0) parts.push(`${share(atWhite)} of it is cut off at white, so it is brighter than that.`);
   if (atBlack > 0) parts.push(`${share(atBlack)} of it is at 0 in a colour.`);
