@@ -1,0 +1,73 @@
+/** Fills the README's tables of elements and core functions from the comments in the source. `--check` only compares. */
+import {existsSync, readFileSync, readdirSync, writeFileSync} from 'node:fs';
+import {fileURLToPath} from 'node:url';
+import ts from 'typescript';
+
+const ROOT = fileURLToPath(new URL('..', import.meta.url));
+const read = (path) => readFileSync(ROOT + path, 'utf8');
+
+const AREAS = {exposure: 'Exposure', optics: 'Optics', tone: 'Tone', white: 'Gray card', light: 'Light', shot: 'The record', '': 'Units and problems'};
+
+/** One row an element: its tag and the summary of its class. */
+function elementsTable() {
+  const tags = readdirSync(`${ROOT}src/elements`).filter((tag) => existsSync(`${ROOT}src/elements/${tag}/define.ts`)).sort();
+  const rows = tags.map((tag) => {
+    const [, summary = ''] = /@summary ([\s\S]*?)\n \*(?: @|\/|\n| \*)/.exec(read(`src/elements/${tag}/class.ts`)) ?? [];
+    return `| \`${tag}\` | ${oneLine(summary.replaceAll(/\n \*\s*/g, ' '))} |`;
+  });
+  return ['| tag | what it lets a reader check |', '|---|---|', ...rows].join('\n');
+}
+
+/** Names that index.ts exports as values, by file. */
+function exportedNames() {
+  const file = ts.createSourceFile('index.ts', read('src/core/index.ts'), ts.ScriptTarget.Latest, true);
+  return file.statements.filter((statement) => ts.isExportDeclaration(statement) && !statement.isTypeOnly).map((statement) => ({
+    path: statement.moduleSpecifier.text.replace('./', '').replace('.js', '.ts'),
+    names: statement.exportClause.elements.map((element) => element.name.text),
+  }));
+}
+
+/** First sentence of the comment above each exported function of a file. */
+function sentencesOf(path) {
+  const file = ts.createSourceFile(path, read(`src/core/${path}`), ts.ScriptTarget.Latest, true);
+  const sentences = new Map();
+  for (const statement of file.statements) {
+    if (!ts.isFunctionDeclaration(statement) || !statement.name) continue;
+    const [comment] = ts.getJSDocCommentsAndTags(statement).slice(-1);
+    const [returns] = ts.getAllJSDocTagsOfKind(statement, ts.SyntaxKind.JSDocReturnTag);
+    const text = ts.getTextOfJSDocComment(comment?.comment) || ts.getTextOfJSDocComment(returns?.comment) || '';
+    sentences.set(statement.name.text, oneLine(text.split(/(?<=[.:])\s(?=[A-Z@]|$)|\n\n/)[0]));
+  }
+  return sentences;
+}
+
+function coreTable() {
+  const parts = new Map(Object.keys(AREAS).map((area) => [area, []]));
+  for (const {path, names} of exportedNames()) {
+    const area = path.includes('/') ? path.split('/')[0] : '';
+    const sentences = sentencesOf(path);
+    for (const name of names) if (sentences.has(name)) parts.get(area).push(`| \`${name}\` | ${sentences.get(name)} |`);
+  }
+  return [...parts].filter(([, rows]) => rows.length).map(([area, rows]) => (
+    `<details><summary>${AREAS[area]} (${rows.length})</summary>\n\n| function | what it gives |\n|---|---|\n${rows.join('\n')}\n\n</details>`
+  )).join('\n\n');
+}
+
+function oneLine(text) {
+  return text.replaceAll(/\{@link (\w+)\}/g, '`$1`').replaceAll(/\s+/g, ' ').replaceAll('|', '\\|').trim();
+}
+
+function between(text, mark, body) {
+  return text.replace(new RegExp(`(<!-- ${mark} -->)[\\s\\S]*?(<!-- /${mark} -->)`), (_, open, close) => `${open}\n${body}\n${close}`);
+}
+
+const before = read('README.md');
+const after = between(between(before, 'elements', elementsTable()), 'core', coreTable());
+if (process.argv.includes('--check')) {
+  if (before !== after) {
+    console.error('The README’s tables do not match the source. Run “npm run readme”.');
+    process.exit(1);
+  }
+} else {
+  writeFileSync(`${ROOT}README.md`, after);
+}
