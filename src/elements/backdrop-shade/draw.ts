@@ -87,29 +87,31 @@ export interface Shadow {
   readonly full: readonly Spot[];
 }
 
-/** As far as a shadow is followed, mm, where neither backdrop nor table stops it. */
+/** As far as a shadow is followed, mm. */
 const FARTHEST = 2000;
 
-/** Where the light from one point past a corner of a card comes down: on the backdrop or the table. */
-function comesDown(from: Point, corner: Point, distance: number): Point {
+/** Where the light from one point past a corner of a card ends: seen from above on the table at the latest. */
+function endOf(from: Point, corner: Point, view: View): Point {
   const way = direction('lamp-position', minus(corner, from));
-  const reaches = [
-    way[1] > 1e-9 ? (distance - corner[1]) / way[1] : Infinity, way[2] < -1e-9 ? -corner[2] / way[2] : Infinity, FARTHEST,
-  ];
-  return along(corner, way, Math.max(0, Math.min(...reaches)));
+  return along(corner, way, view === 'plan' && way[2] < -1e-9 ? Math.min(FARTHEST, Math.max(0, -corner[2] / way[2])) : FARTHEST);
 }
 
 /**
  * The shadow of a card in one view, as drawn on paper: outlines of the shadows of the lamp's corners, all of them together
- * for the soft one, what they share for the full one.
+ * for the soft one, what they share for the full one. Cut off at backdrop and table.
  * @param distance - of the backdrop from the base's middle, mm
  */
 export function shadowOf(sheet: Sheet, view: View, flag: Flag, lamp: Lamp, distance: number): Shadow {
   const card = flagCorners(flag);
   const cast = lampCorners(lamp).filter((_, at, all) => all.length < 8 || at % 6 === 0)
-    .map((from) => [...card, ...card.map((corner) => comesDown(from, corner, distance))]);
+    .map((from) => [...card, ...card.map((corner) => endOf(from, corner, view))]);
+  const [wall, floor] = [spotOf(sheet, view, [0, distance, 0])[0], sheet.floor];
+  const inside = (spots: readonly Spot[]): readonly Spot[] => {
+    const walled = clip(spots.map(([x, y]): Point => [x, y, 0]), [-1, 0, 0], -wall);
+    return (view === 'plan' ? walled : clip(walled, [0, -1, 0], -floor)).map(([x, y]): Spot => [x, y]);
+  };
   const each = cast.map((points) => outline(sheet, view, points));
-  return {soft: outline(sheet, view, cast.flat()), full: each.reduce(shared)};
+  return {soft: inside(outline(sheet, view, cast.flat())), full: inside(each.reduce(shared))};
 }
 
 /** What two convex outlines share. */
