@@ -177,9 +177,9 @@ describe('odd files that do not', () => {
   });
 
   it('says that a file is damaged that is whole and still cannot be decoded', async () => {
-    const whole = await bytesOf(oddFile('webp'));
-    whole.fill(0xaa, 26, 40);
-    expect(await refused(new File([whole], 'a.webp'))).to.include({problem: 'damaged', kind: 'webp'});
+    // Seven bits a channel: PNG knows no such thing. (Torn image data some browsers show as far as they get.)
+    const file = await png({width: 4, height: 4, bits: 7, type: 2, rows: new Uint8Array(60)});
+    expect(await refused(file)).to.include({problem: 'damaged', kind: 'png', width: 4, height: 4});
   });
 
   it('says that a file is unreadable when reading it fails', async () => {
