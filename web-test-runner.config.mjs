@@ -36,6 +36,11 @@ export default {
   files: ['tests/elements/**/*.test.ts', 'tests/photo/**/*.test.ts', 'tests/pages/**/*.test.ts'],
   nodeResolve: {exportConditions: ['production', 'default']},
   plugins: [chordPlugin(), esbuildPlugin({ts: true, target: 'es2022', tsconfig: 'tsconfig.json'})],
+  // The worker is asked for by the name it has once built.
+  middleware: [(context, next) => {
+    if (context.path === '/src/photo/photo-worker.js') context.url = context.url.replace('photo-worker.js', 'photo-worker.ts');
+    return next();
+  }],
   browsers: [LAUNCHERS[engine]()],
   // One page at a time: keys go to the page in front, and two pages cannot both be there.
   concurrency: 1,

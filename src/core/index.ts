@@ -41,8 +41,8 @@ export type {FigureField, FigureInPicture} from './optics/figure-field.js';
 export {zoneFit} from './optics/fit.js';
 export type {Framing, ZoneFit} from './optics/fit.js';
 export {bestFocus, equalBlurDistance, focusForBothEnds, refocusInPlace} from './optics/focus.js';
-export {whatToGiveUp} from './optics/give-up.js';
-export type {GiveUp} from './optics/give-up.js';
+export {giveUpSteps, whatToGiveUp} from './optics/give-up.js';
+export type {GiveUp, GiveUps} from './optics/give-up.js';
 export {
   GREEN_MM, airyDiameter, entrancePupil, fieldWidth, lightLoss, magnificationFromDistance, magnificationFromField,
   magnificationFromPupil, markedFromWorking, principalToSubject, pupilToSubject, sensorToSubject, viewAngle,
@@ -63,6 +63,8 @@ export {SENSOR_FORMATS, cropFactor, nearestFormat, printBlurLimit, sensorDiagona
 export type {SensorFormat} from './optics/sensors.js';
 export {bestStack, stackContrast, stackFrames} from './optics/stack.js';
 export type {Stack, StackChoice, StackFrame, StackJob, StackTrade} from './optics/stack.js';
+export {toEnd} from './optics/steps.js';
+export type {Steps} from './optics/steps.js';
 export {waysOut} from './optics/ways-out.js';
 export type {Diffraction, Means, MoveBack, NoWay, Refocus, StopDown, WaysOut} from './optics/ways-out.js';
 export {sharpZone} from './optics/zone.js';
@@ -138,11 +140,14 @@ export {
 export type {DocumentFault} from './shot/document.js';
 export {SHOT_FIELDS, attributeOf} from './shot/fields.js';
 export type {Field} from './shot/fields.js';
+export {framingOf, outlineOf} from './shot/framing.js';
+export type {ShotFraming} from './shot/framing.js';
 export {writtenOf} from './shot/given.js';
 export {SAID_APART, labelGroups, labelOf} from './shot/labels.js';
 export type {LabelGroup} from './shot/labels.js';
 export {LINK_VERSION, readLink, writeLink} from './shot/link.js';
 export type {LinkNotice, LinkReading} from './shot/link.js';
+export {planJobOf, wayChanges, wayIsSet, wishChanges} from './shot/plan-job.js';
 export {keyOf, recordOf, stateOf} from './shot/record.js';
 export type {Measured, MeasuredKey, RecordExtras, ShotRecord} from './shot/record.js';
 export {DEFAULT_SHOT, completeShot} from './shot/shot.js';
