@@ -1,8 +1,10 @@
 import {html, nothing, type PropertyDeclarations, type PropertyValues, type TemplateResult} from 'lit';
 import {unexplainedLight} from '../../core/light/backdrop.js';
+import type {Exposure} from '../../core/exposure/stops.js';
 import type {Mains} from '../../core/light/flicker.js';
 import {REFLECTANCES} from '../../core/light/reflectances.js';
 import type {Lights} from '../../core/light/set-text.js';
+import type {TableSet} from '../../core/light/set.js';
 import type {SetMove} from '../../core/light/suggest.js';
 import {Problem} from '../../core/problem.js';
 import type {CropShare, ShotKey} from '../../core/shot/shot.js';
@@ -17,14 +19,14 @@ import {sheetFor, type Sheet} from './draw.js';
 import {backdropFields, thingFields, type EntryHost} from './entries.js';
 import {Mover} from './mover.js';
 import {picture} from './picture.js';
-import {byLight, changesOf, readSet, type Reading} from './reading.js';
+import {UNSEEN, bestOff, byLight, changesOf, readSet, type Reading} from './reading.js';
 import {flickerOf, restored, withTime} from './restore.js';
 import {stripPicture, stripSheet} from './strip.js';
 import {shadeStyles} from './styles.js';
 import {ADDED, added, lampOf, thingsOf, without, type Added, type Thing} from './things.js';
 import {
   ADDING, CAUTIONS, WORDS, closeWords, darkerWords, evenWords, flickerWords, impossible, keptWords, moveCost, moveTitle, nameOf,
-  noneWords, offsetWords, photoWords, refusedWords, restoreWords, swapWords, verdict, wishWords,
+  noneWords, offWords, offsetWords, photoWords, refusedWords, restoreWords, swapWords, verdict, wishWords,
 } from './words.js';
 
 /** What a search found, for the set it was asked about. */
@@ -236,11 +238,11 @@ export class BackdropShade extends ShotElement {
     this.requestUpdate();
   }
 
-  /** Takes a move over, and the shutter that restores the figure's light with it. */
-  async #take(move: SetMove): Promise<void> {
+  /** Takes a found set over, and the shutter that restores the figure's light with it. */
+  async #take(set: TableSet, stops: number, chosen?: Thing): Promise<void> {
     const {shot} = this;
-    this.act({...changesOf(move.set, shot), ...restored(move.stops + this.#pending, shot)});
-    if (move.thing === 'new-flag') this.#choose(`flag${this.shot.lights.flags.length - 1}`);
+    this.act({...changesOf(set, shot), ...restored(stops + this.#pending, shot)});
+    if (chosen) this.#choose(chosen);
     await this.updateComplete;
     this.renderRoot.querySelector<HTMLElement>('#find')?.focus({preventScroll: true});
   }
@@ -279,9 +281,10 @@ export class BackdropShade extends ShotElement {
       <p class="reason">${wishWords(reading)} ${keptWords(reading)} ${darkerWords(reading)}</p>
       <div class="strip" part="strip"><svg role="img" aria-label="${WORDS.strip}: ${strip.named.map((at) => Math.round(reading.strip[at]?.code ?? 0)).join(', ')}"
         width=${strip.width} height=${strip.height} viewBox="0 0 ${strip.width} ${strip.height}">${stripPicture(strip, reading)}</svg></div>
+      ${this.#renderWays(reading)}
       <div class="body">
         <div class="column">${this.#renderDrawing(reading)}<p class="note screen-only">${WORDS.keys}</p></div>
-        <div class="column">${this.#renderWays(reading)}${this.#renderThings(reading)}</div>
+        <div class="column"><div class="fields">${backdropFields(this.#host)}</div>${this.#renderThings(reading)}</div>
       </div>`;
   }
 
@@ -293,12 +296,19 @@ export class BackdropShade extends ShotElement {
       @pointerup=${mover.release} @pointercancel=${mover.release}>${picture(sheet, reading, this.#chosen)}</svg></div>` : html``;
   }
 
+  /** What can be looked for, and what was found. */
   #renderWays(reading: Reading): TemplateResult {
-    const {shot} = reading;
+    const {shot, set} = reading;
     const found = this.#found;
     const pending = this.#pending;
     const mend = restored(pending, shot);
-    const swap = reading.short > 0.05 ? reading.darker : undefined;
+    const done = found?.moves;
+    const off = done ? bestOff(reading) : undefined;
+    const swap = done && reading.short > UNSEEN ? reading.darker : undefined;
+    const paid = (stops: number): Exposure | null => {
+      const {shutter} = restored(stops + pending, shot);
+      return shutter === undefined ? null : {...shot, shutter};
+    };
     const way = (words: readonly [string, string], onClick: () => void): TemplateResult =>
       html`<li><button type="button" @click=${onClick}><strong>${words[0]}</strong> <span>${words[1]}</span></button></li>`;
     return html`<div class="part">
@@ -306,18 +316,16 @@ export class BackdropShade extends ShotElement {
         <button type="button" id="find" @click=${() => this.#look('flag')}>${WORDS.find}</button>
         <button type="button" id="move" @click=${() => this.#look('moves')}>${WORDS.move}</button>
       </div>
-      ${!found ? nothing : found.moves === null ? html`<p class="note">${WORDS.looking}</p>`
-        : found.moves.length ? nothing : html`<p class="note">${found.kind === 'moves' && reading.short <= 0 ? WORDS.enough : noneWords(found.kind)}</p>`}
+      ${!found ? nothing : !done ? html`<p class="note">${WORDS.looking}</p>`
+        : done.length ? nothing : html`<p class="note">${found.kind === 'moves' && reading.short <= 0 ? WORDS.enough : noneWords(found.kind)}</p>`}
       <ul class="ways">
-        ${(found?.moves ?? []).map((move) => {
-          const paid = restored(move.stops + pending, shot).shutter;
-          return way([moveTitle(move, shot), moveCost(move, shot, paid === undefined ? null : {...shot, shutter: paid})], () => { void this.#take(move); });
-        })}
+        ${(done ?? []).map((move) => way([moveTitle(move, shot), moveCost(move, shot, paid(move.stops))], () => {
+          void this.#take(move.set, move.stops, move.thing === 'new-flag' ? `flag${set.flags.length}` : undefined);
+        }))}
+        ${off ? way(offWords(off, reading, paid(off.stops)), () => { void this.#take(off.set, off.stops); }) : nothing}
+        ${swap ? way(swapWords(swap, reading), () => { this.act({backdropReflectance: REFLECTANCES[swap.material]}); }) : nothing}
         ${mend.shutter === undefined ? nothing : way(restoreWords(pending, mend.shutter), () => { this.act(mend); })}
-        ${swap && found?.moves ? way(swapWords(swap, reading),
-          () => { this.act({backdropReflectance: REFLECTANCES[swap.material]}); }) : nothing}
       </ul>
-      <div class="fields">${backdropFields(this.#host)}</div>
     </div>`;
   }
 

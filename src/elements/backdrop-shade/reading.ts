@@ -1,13 +1,14 @@
 import {exposureStops} from '../../core/exposure/stops.js';
 import {backdropLevels, backdropStrip, figureLight, type BackdropLevel} from '../../core/light/backdrop.js';
 import {flagClearance} from '../../core/light/clearance.js';
-import type {Place} from '../../core/light/reach.js';
+import {brightestBelowGray, lightTrade, type Place} from '../../core/light/reach.js';
 import {REFLECTANCES} from '../../core/light/reflectances.js';
 import {TABLE_ROOM} from '../../core/light/room.js';
 import {figureShares, type TableSet} from '../../core/light/set.js';
 import type {Lights, NamedLamp} from '../../core/light/set-text.js';
 import type {Point} from '../../core/light/space.js';
 import {principalToSubject} from '../../core/optics/lens.js';
+import {Problem} from '../../core/problem.js';
 import type {Shot} from '../../core/shot/shot.js';
 import {codeFromLinear} from '../../core/tone/light.js';
 
@@ -137,6 +138,29 @@ export function readSet(shot: Shot): Reading {
 function darkerThan(reflectance: number, {linear}: BackdropLevel): DarkerMaterial | undefined {
   const material = (['black-card', 'black-velvet'] as const).find((name) => REFLECTANCES[name] < reflectance * 0.99);
   return material && {material, code: codeFromLinear(linear * REFLECTANCES[material] / reflectance)};
+}
+
+/** The set without one lamp. */
+export interface LampOff {
+  readonly lamp: number;
+  readonly set: TableSet;
+  /** Brightest place then, stops under the gray card; change of light on the card, stops. */
+  readonly belowGray: number;
+  readonly stops: number;
+}
+
+/** The lamp whose switch darkens the backdrop most against the figure; none when that is under a tenth of a stop. */
+export function bestOff({set, places, brightest}: Reading): LampOff | undefined {
+  const off = set.lamps.flatMap((_, lamp): LampOff[] => {
+    const after = {...set, lamps: set.lamps.filter((_lamp, at) => at !== lamp)};
+    try {
+      return [{lamp, set: after, belowGray: brightestBelowGray(after, places), stops: lightTrade(set, after).stops}];
+    } catch (error) { // the only one that lights the figure
+      if (!(error instanceof Problem)) throw error;
+      return [];
+    }
+  });
+  return off.filter(({belowGray}) => belowGray > brightest.belowGray + 0.1).sort((a, b) => b.belowGray - a.belowGray)[0];
 }
 
 /** Lamps by what they give the brightest place, most first. */

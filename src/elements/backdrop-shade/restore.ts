@@ -12,15 +12,15 @@ const times = ({shutterFastest, shutterSlowest}: Shot): Range => [shutterFastest
  * What restores the figure's exposure after its light changed: another shutter time on its clicks, and the meter's reading
  * in the new light.
  * @param stops - more light on the figure than when it was metered
- * @returns nothing to change when nobody would see it
+ * @returns nothing to change when nobody would see it, or no click is nearer
  */
 export function restored(stops: number, shot: Shot): Partial<Shot> & {readonly shutter?: number} {
   if (Math.abs(stops) < UNSEEN) return {};
   const {shutter, meteredAperture, meteredShutter, meteredIso, clicksPerStop} = shot;
   const factor = 2 ** -stops;
-  return {
-    shutter: nearestClick('shutter', shutter * factor, clicksPerStop, times(shot)).value,
-    meteredAperture, meteredIso, meteredShutter: meteredShutter * factor,
+  const {value} = nearestClick('shutter', shutter * factor, clicksPerStop, times(shot));
+  return Math.abs(Math.log2(value / shutter)) < UNSEEN ? {} : {
+    shutter: value, meteredAperture, meteredIso, meteredShutter: meteredShutter * factor,
   };
 }
 

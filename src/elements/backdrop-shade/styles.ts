@@ -36,6 +36,7 @@ export const shadeStyles = css`
   .column { display: grid; gap: var(--gap); min-inline-size: 0; }
   .pair { display: flex; flex-wrap: wrap; gap: 0.5em; }
   .part { display: grid; gap: 0.6em; min-inline-size: 0; }
+  @container (min-width: 46em) { .ways { grid-template-columns: repeat(auto-fill, minmax(24em, 1fr)); } }
   .cautions { border-block: 1px solid var(--line); padding-block: 0.7em; display: grid; gap: 0.5em; }
   .cautions ul { list-style: disc; padding-inline-start: 1.2em; display: grid; gap: 0.25em; font-size: 0.9em; }
   .cautions .problem { font-size: 1em; font-weight: 600; margin: 0; }

@@ -77,7 +77,7 @@ export type Added = typeof ADDED[number];
 /** Sizes, places and powers that are usual. Invented: move them to where yours are. */
 const PRESETS: Readonly<Record<Exclude<Added, 'flag'>, Omit<NamedLamp, 'name'>>> = {
   lamp: {kind: 'rectangle', width: 150, height: 150, position: [300, 100, 300], aim: [0, 0, 45], power: -1},
-  window: {kind: 'rectangle', width: 600, height: 800, position: [-900, 100, 500], aim: [0, 150, 100], power: 1},
+  window: {kind: 'rectangle', width: 600, height: 800, position: [-900, 100, 500], aim: [0, 100, 500], power: 1},
   ceiling: {kind: 'rectangle', width: 130, height: 130, position: [70, 170, 620], aim: [40, 230, 0], power: 2.5},
 };
 

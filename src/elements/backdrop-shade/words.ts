@@ -8,7 +8,7 @@ import type {Point} from '../../core/light/space.js';
 import type {Exposure} from '../../core/exposure/stops.js';
 import type {LengthUnit} from '../../core/units.js';
 import {NBSP, length, percent, plain, tight} from '../sharp-zone-bar/lengths.js';
-import {UNSEEN, type CloseCard, type DarkerMaterial, type Reading} from './reading.js';
+import {UNSEEN, type CloseCard, type DarkerMaterial, type LampOff, type Reading} from './reading.js';
 import {flagOf, lampOf, numberOf, type Added, type Thing} from './things.js';
 import type {Shot} from '../../core/shot/shot.js';
 
@@ -112,9 +112,14 @@ export function moveCost(move: SetMove, shot: Shot, restored: Exposure | null): 
   const reached = `${stops(move.belowGray)} under the card`;
   const wished = move.belowGray < shot.backdropWish - UNSEEN ? ', still short of the wish' : '';
   const kept = move.keepsLight ? 'the figure keeps all of its light' : 'but a card then stands in the figure’s light';
-  const paid = restored ? `; the figure’s light changes by ${tight(writeStops(move.stops, 1))} stop, ${tight(writeShutter(restored.shutter))} restores it` : '';
-  return `${reached}${wished}; ${kept}${paid}`;
+  return `${reached}${wished}; ${kept}${paidWords(move.stops, restored)}`;
 }
+
+const paidWords = (stops: number, restored: Exposure | null): string => (restored
+  ? `; the figure’s light changes by ${tight(writeStops(stops, 1))} stop, ${tight(writeShutter(restored.shutter))} restores it` : '');
+
+export const offWords = ({lamp, belowGray, stops: change}: LampOff, {lamps}: Reading, restored: Exposure | null): readonly [what: string, cost: string] =>
+  [`Do without the ${lamps[lamp]?.name ?? ''}: switch it off or cover it`, `${stops(belowGray)} under the card${paidWords(change, restored)}`];
 
 export function restoreWords(pending: number, shutter: number): readonly [what: string, cost: string] {
   return [`Set ${tight(writeShutter(shutter))}`, `the figure now gets ${stops(pending)} ${pending > 0 ? 'more' : 'less'} light than when it was metered`];
