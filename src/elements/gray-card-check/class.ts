@@ -27,7 +27,7 @@ import {styles} from './styles.js';
 import {Wipe} from './wipe.js';
 import {SET_CHANGED, castSentence, changeSentence, holdsSentence, temperatureSentence} from './words-light.js';
 import {
-  PATCH_LETTERS, PATCH_NAMES, WORDS, codesText, evenText, findings, markingText, offText, shotText, verdict,
+  PATCH_LETTERS, PATCH_NAMES, WORDS, codesText, evenText, findings, markingText, nextMark, offText, shotText, verdict,
 } from './words.js';
 
 /** Typed frames that could not be used. */
@@ -136,7 +136,7 @@ export class GrayCardCheck extends CardPhotoElement {
   readonly #marks = new MarkDrag(() => this.#onStage(), {
     moved: (patch, to) => { this.#move(patch, to); },
     settled: () => { this.#settle(); },
-    pressed: (x, y) => { this.#press(x, y); },
+    pressed: (x, y, on) => { this.#press(x, y, on); },
   });
 
   constructor() {
@@ -192,7 +192,9 @@ export class GrayCardCheck extends CardPhotoElement {
 
   protected override verdictText(): string {
     const {cardShot, card} = this;
-    return this.opener.message || (cardShot && markingText(cardShot)) || (card ? verdict(card) : '');
+    if (this.opener.message) return this.opener.message;
+    const marking = cardShot && [markingText(cardShot), nextMark(cardShot)].filter(Boolean).join(' ');
+    return marking || (card ? verdict(card) : '');
   }
 
   // —— marking ——
@@ -218,10 +220,11 @@ export class GrayCardCheck extends CardPhotoElement {
     this.requestUpdate();
   }
 
-  /** A press beside the frames places the next one that has no place yet. */
-  #press(x: number, y: number): void {
+  /** A press places the next frame that has no place yet; on one of those that wait it only takes hold of it. */
+  #press(x: number, y: number, on: Patch | undefined): void {
     const shot = this.cardShot;
-    const next = shot && PATCHES.find((patch) => !shot.placed.includes(patch));
+    if (!shot || (on && !shot.placed.includes(on))) return;
+    const next = PATCHES.find((patch) => !shot.placed.includes(patch));
     if (next) this.#move(next, centredOn(shot.patches[next], x, y, shot.photo));
   }
 
@@ -244,8 +247,8 @@ export class GrayCardCheck extends CardPhotoElement {
     return html`<section class="plate" part="plate" aria-label=${WORDS.element}>
       ${marking ? html`<p class="verdict" part="verdict">${marking}</p>` : card ? html`<p class="verdict" part="verdict">${verdict(card)}</p>` : nothing}
       ${this.renderMessages()}
-      ${cardShot ? html`<div class="sheet"><div class="side">${this.renderStage(cardShot)}</div>
-          <div class="side">${card ? this.renderReading(card, cardShot) : nothing}</div></div>
+      ${cardShot ? html`<div class="sheet ${cardShot.how === 'looking' || marking === undefined ? '' : 'alone'}"><div class="side">${this.renderStage(cardShot)}</div>
+          ${card ? html`<div class="side">${this.renderReading(card, cardShot)}</div>` : nothing}</div>
           ${card ? this.renderUse(card, cardShot) : nothing}${this.renderFoot(cardShot)}`
       : this.renderBlank()}
       ${this.renderAnnouncement()}
@@ -281,9 +284,11 @@ export class GrayCardCheck extends CardPhotoElement {
     const {pressed, dragged, released, taken, keyed} = this.#marks;
     const {photo, patches, placed} = shot;
     const isPlaced = placed.length === PATCHES.length;
+    const next = nextMark(shot);
     return html`<div class="stage" @pointerdown=${pressed} @pointermove=${dragged} @pointerup=${released} @pointercancel=${taken} @keydown=${keyed}>
         <canvas class="shot" part="photo" role="img" aria-label=${photo.name || WORDS.picture}></canvas>
         ${this.#area ? framesOver(patches, this.#area, placed) : nothing}</div>
+      ${next ? html`<p class="next">${next}</p>` : nothing}
       <p class="spoken" id="frame-keys">${WORDS.frameKeys}</p>
       <div class="tools">
         ${isPlaced ? html`<button type="button" @click=${() => { this.wholeShown = !this.wholeShown; }}>${this.wholeShown ? WORDS.closer : WORDS.whole}</button>` : nothing}
@@ -309,7 +314,7 @@ export class GrayCardCheck extends CardPhotoElement {
         <td>${codesText(reading, patch)}</td>
         <td class=${isBad(patch, `${patch}-clipped`, 'black-lifted', 'gray-black') ? 'bad' : nothing}>${offText(reading, patch)}</td>
         <td class=${isBad(patch, 'uneven') ? 'bad' : nothing}>${evenText(reading, patch)}</td></tr>`)}</tbody></table>
-      <ul class="findings">${findings(card).map(({seen, then}, at) => html`<li class=${at < reading.faults.length ? 'against' : nothing}>
+      <ul class="findings">${findings(card).map(({seen, then}, at) => html`<li class=${!card.trusted || at < reading.faults.length ? 'against' : nothing}>
         <strong>${seen}</strong><span>${then}</span></li>`)}</ul>
       ${way ? wayTo(way, thirds, this.shot, () => {
         this.act({

@@ -10,12 +10,12 @@ export interface Copied {
 
 /** The gains as text, each form with its button. */
 export function gainsView(gains: Gains, copied: Copied | undefined, onCopied: (copied: Copied) => void): TemplateResult {
-  return html`<dl class="gains">${gainTexts(gains).map(({label, text}, at) => html`<div>
-      <dt id="gain-${at}">${label}</dt><dd><code>${text}</code></dd>
+  return html`<ul class="gains">${gainTexts(gains).map(({label, text}, at) => html`<li>
+      <span id="gain-${at}">${label}</span><code>${text}</code>
       <button type="button" aria-describedby="gain-${at}" @click=${async (event: Event) => {
         const code = (event.currentTarget as HTMLElement).parentElement?.querySelector('code');
         onCopied({text, ok: await copy(text, code)});
-      }}>${WORDS.copy}</button></div>`)}</dl>
+      }}>${WORDS.copy}</button></li>`)}</ul>
     <p class="note" role="status">${copied ? copied.ok ? `${WORDS.copied} ${copied.text}` : WORDS.notCopied : nothing}</p>`;
 }
 

@@ -4,6 +4,8 @@ import {movedBy, sizedBy, type Size} from './marks.js';
 
 /** Farther than this, a press beside the frames is a drag of the page, CSS px. */
 const SLIP = 8;
+/** The same on a frame, where every pixel counts. */
+const TREMBLE = 3;
 /** What an arrow key moves, share of what is shown. */
 const KEY_STEP = 0.005;
 /** What Page Up and Page Down size by, share of the frame. */
@@ -27,8 +29,8 @@ export interface Moves {
   readonly moved: (patch: Patch, to: Crop) => void;
   /** The finger or key is lifted. */
   readonly settled: () => void;
-  /** A press beside the frames, px of the picture. */
-  readonly pressed: (x: number, y: number) => void;
+  /** A press without a drag, px of the picture; `on` a frame or beside them. */
+  readonly pressed: (x: number, y: number, on: Patch | undefined) => void;
 }
 
 interface Drag {
@@ -81,7 +83,8 @@ export class MarkDrag {
     if (drag?.pointer !== event.pointerId) return;
     this.#drag = undefined;
     if (drag.patch) this.moves.settled();
-    else if (Math.hypot(event.clientX - drag.x, event.clientY - drag.y) < SLIP) this.moves.pressed(...drag.place);
+    const way = Math.hypot(event.clientX - drag.x, event.clientY - drag.y);
+    if (way < (drag.patch ? TREMBLE : SLIP)) this.moves.pressed(...drag.place, drag.patch);
   };
 
   /** The page took the finger over to scroll. */

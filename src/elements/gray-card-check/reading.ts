@@ -58,7 +58,7 @@ export const PATCHES = ['white', 'gray', 'black'] as const satisfies readonly Pa
 export function grayCardOf(reading: CardReading, {photo, lights, patches}: CardShot, exposure: Exposure): GrayCard {
   const [red, green, blue] = [reading.gray.red.mean, reading.gray.green.mean, reading.gray.blue.mean];
   return {
-    trusted: reading.trusted, gains: reading.gains, exposureError: reading.exposureError, reading, patches, lights, exposure,
+    trusted: reading.trusted && !isMisplaced(reading), gains: reading.gains, exposureError: reading.exposureError, reading, patches, lights, exposure,
     grayLinear: reading.gray.luminance.mean,
     cast: reading.gains ? castOf(red, green, blue) : undefined,
     name: photo.name,
@@ -76,6 +76,15 @@ export function offBy({white, gray, black, exposureError}: CardReading, patch: P
     case 'gray': return exposureError;
     case 'black': return Math.log2(black.luminance.mean / gray.luminance.mean / (ofBlack / ofGray));
   }
+}
+
+/** White is five times as bright as gray on a card, and under heavy stray light still more than twice. Our decision. */
+const LEAST_WHITE = 2;
+
+/** Whether the frames cannot lie on the three patches: they do not fall from white through gray to black. */
+export function isMisplaced({white, gray, black, faults}: CardReading): boolean {
+  if (faults.some(({fault}) => fault === 'white-clipped' || fault === 'gray-clipped')) return false;
+  return white.luminance.mean < gray.luminance.mean * LEAST_WHITE || black.luminance.mean >= gray.luminance.mean;
 }
 
 /** Distance from the lamps' own colours, CIE 1960 uv, that can be seen beside one of them. Our decision. */

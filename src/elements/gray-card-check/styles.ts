@@ -4,7 +4,7 @@ export const styles = css`
   :host([dropping]) .plate { outline: 2px dashed var(--accent); outline-offset: 0.4em; }
   .sheet { display: grid; gap: var(--gap) 1.8em; grid-template-columns: minmax(0, 1fr); align-items: start; }
   .side { display: grid; gap: 0.7em; min-inline-size: 0; align-content: start; }
-  @container (min-width: 44em) { .sheet { grid-template-columns: minmax(0, 1.1fr) minmax(0, 1fr); } }
+  @container (min-width: 44em) { .sheet:not(.alone) { grid-template-columns: minmax(0, 1.1fr) minmax(0, 1fr); } }
 
   .blank { display: grid; gap: 0.9em; padding: 1.2em; border: 1px dashed var(--line); }
   .blank p { margin: 0; max-inline-size: 38em; text-wrap: pretty; }
@@ -62,14 +62,13 @@ export const styles = css`
   .findings .against { border-inline-start: 4px double currentColor; padding-inline-start: 0.8em; }
   .findings strong { font-weight: 600; display: block; text-wrap: pretty; }
   .findings span { color: var(--quiet); text-wrap: pretty; }
+  .next { margin: 0; font-weight: 600; }
   .said { margin: 0; text-wrap: pretty; }
   .way-done { margin: 0; }
   .way-done strong { font-weight: 600; white-space: nowrap; }
-  .gains { margin: 0; display: grid; }
-  .gains > div { display: grid; grid-template-columns: minmax(0, 1fr) auto; align-items: center; gap: 0 0.8em; padding-block: 0.3em; border-block-end: 1px solid var(--hairline); }
-  .gains dt { color: var(--quiet); font-size: 0.85em; grid-area: 1 / 1; }
-  .gains dd { margin: 0; grid-area: 2 / 1; font-weight: 600; }
-  .gains code { font: inherit; overflow-wrap: anywhere; }
+  .gains > li { display: grid; grid-template-columns: minmax(0, 1fr) auto; align-items: center; gap: 0 0.8em; padding-block: 0.3em; border-block-end: 1px solid var(--hairline); }
+  .gains span { color: var(--quiet); font-size: 0.85em; grid-area: 1 / 1; }
+  .gains code { font: inherit; font-weight: 600; grid-area: 2 / 1; overflow-wrap: anywhere; }
   .gains button { grid-area: 1 / 2 / 3 / 3; text-align: center; }
   .ends { display: grid; grid-template-columns: auto minmax(0, 1fr) auto; gap: 0.7em; align-items: center; font-size: 0.85em; color: var(--quiet); direction: ltr; }
   .ends input { inline-size: 100%; min-block-size: 40px; margin: 0; accent-color: var(--accent); }

@@ -1,7 +1,7 @@
 import type {Crop} from '../../core/tone/pixels.js';
 import type {CardFault, CardReading, Patch, Side} from '../../core/white/card.js';
 import type {Gains} from '../../core/white/gains.js';
-import {gainsFromOne, offBy, type CardShot, type GrayCard} from './reading.js';
+import {gainsFromOne, isMisplaced, offBy, type CardShot, type GrayCard} from './reading.js';
 
 /** No-break space: a number and its unit stay on one line. */
 const S = '\u00a0';
@@ -33,6 +33,7 @@ const overOrUnder = (amount: number): string => (amount > 0 ? 'over' : 'under');
 
 /** Whether the card can be used, and what it says. */
 export function verdict({reading, gains, trusted}: GrayCard): string {
+  if (isMisplaced(reading)) return 'The frames do not fall from white through gray to black: there is no card to trust under them yet.';
   const worst = reading.faults.find(({fault}) => fault === 'black-lifted') ?? reading.faults[0];
   if (!trusted && worst) return `Do not trust this card: ${reasonOf(worst, reading)}`;
   const {exposureError} = reading;
@@ -82,6 +83,12 @@ export interface Finding {
 /** Everything that speaks against the card, and how its exposure lies. What the verdict said is not said again. */
 export function findings(card: GrayCard): Finding[] {
   const {reading} = card;
+  if (isMisplaced(reading)) {
+    return [{
+      seen: 'Put W on the white patch, G on gray and K on black.',
+      then: 'If they lie there already, the card mirrors a lamp so strongly that nothing can be read: turn it until the black patch goes dark.',
+    }];
+  }
   return [...reading.faults.map((fault) => faultFinding(fault, reading)), ...exposureFinding(card)];
 }
 
@@ -168,14 +175,17 @@ export function gainTexts(gains: Gains): readonly {readonly label: string; reado
   ];
 }
 
-/** What to do where the frames are not all placed; `undefined` once they are. */
+/** What is known of the card while its frames are not all placed; `undefined` once they are. */
 export function markingText({how, placed}: CardShot): string | undefined {
   if (how === 'looking') return 'Looking for the card…';
-  if (placed.length === 3) return undefined;
-  const next = (['white', 'gray', 'black'] as const).find((patch) => !placed.includes(patch)) ?? 'white';
-  return placed.length === 0
-    ? 'No gray card was found in this shot. If there is one, press on its white patch, then on gray, then on black; or move the three frames onto them.'
-    : `Now press on the ${next} patch, or move frame ${PATCH_LETTERS[next]} onto it.`;
+  return placed.length === 3 ? undefined : 'No gray card was found in this shot: mark it by hand, if there is one.';
+}
+
+/** The next step of marking, under the shot so that nothing above it moves. */
+export function nextMark({how, placed}: CardShot): string | undefined {
+  const next = (['white', 'gray', 'black'] as const).find((patch) => !placed.includes(patch));
+  if (!next || how === 'looking') return undefined;
+  return `Press on the ${next} patch, or move frame ${PATCH_LETTERS[next]} onto it.`;
 }
 
 /** Where a frame lies, as a slider says it. */
