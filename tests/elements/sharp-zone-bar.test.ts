@@ -4,7 +4,7 @@ import '../../src/elements/sharp-zone-bar/define.js';
 import type {SharpZoneBar} from '../../src/elements/sharp-zone-bar/class.js';
 import type {ShotChangeEvent, ShotProblemEvent} from '../../src/elements/shared/events.js';
 import {zoneFit} from '../../src/core/optics/fit.js';
-import {framingOf} from '../../src/elements/sharp-zone-bar/framing.js';
+import {framingOf} from '../../src/core/shot/framing.js';
 
 /** The guild's lantern bearer, invented: a 60 mm base, the lantern before it, the tail behind. */
 const bearer = () => fixture<SharpZoneBar>(html`

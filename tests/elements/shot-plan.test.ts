@@ -3,13 +3,12 @@ import {sendKeys, sendMouse} from '@web/test-runner-commands';
 import '../../src/elements/shot-plan/define.js';
 import type {ShotPlan} from '../../src/elements/shot-plan/class.js';
 import {curveOf} from '../../src/elements/shot-plan/curve.js';
-import {jobOf} from '../../src/elements/shot-plan/job.js';
-import {planInSteps, runInSlices} from '../../src/elements/shot-plan/planning.js';
+import {planJobOf} from '../../src/core/shot/plan-job.js';
+import {runInSlices} from '../../src/elements/shot-plan/planning.js';
 import type {ShotChangeEvent, ShotProblemEvent} from '../../src/elements/shared/events.js';
 import {zoneFit} from '../../src/core/optics/fit.js';
 import {blurLimit} from '../../src/core/optics/blur.js';
 import {shotPlan} from '../../src/core/optics/plan.js';
-import {completeShot} from '../../src/core/shot/shot.js';
 
 /** Invented, as all figures here: the Fenwick Painting Guild's lantern bearer, its bill past the front and its cloak past the back. */
 const bearer = () => fixture<ShotPlan>(html`
@@ -81,14 +80,18 @@ describe('shot-plan', () => {
     expect(el.shadowRoot?.querySelector('slot')).to.equal(null);
   });
 
-  it('plans in slices what the core plans in one go', async () => {
-    for (const values of [{}, {focalLengths: [50, 100], tilt: 25}, {mostFrames: 1, room: 300, blurLimit: 0.4}]) {
-      const job = jobOf(completeShot(values));
-      const steps = planInSteps(job);
-      let step = steps.next();
-      while (!step.done) step = steps.next();
-      expect(step.value).to.deep.equal(shotPlan(job));
-    }
+  it('says what a single frame would take where only stacks do it, and takes it', async () => {
+    const el = await settled(await fixture<ShotPlan>(html`<shot-plan base-depth="80" room="480" picture-width="2000" picture-height="1500"></shot-plan>`));
+    expect(shotPlan(planJobOf(el.shot)).ways.map(({kind}) => kind)).to.deep.equal(['stack']);
+    await waitUntil(() => el.shadowRoot?.querySelector('.single'), 'what one frame takes', {timeout: 15_000});
+    const more = el.shadowRoot?.querySelector('.single') as HTMLDetailsElement;
+    more.open = true;
+    expect(text(more)).to.match(/What a single frame would take Any one of these/);
+    more.querySelector<HTMLButtonElement>('button')?.click();
+    await el.updateComplete;
+    await settled(el);
+    expect(shotPlan(planJobOf(el.shot)).ways.some(({kind}) => kind !== 'stack')).to.equal(true);
+    await waitUntil(() => !el.shadowRoot?.querySelector('.single'));
   });
 
   it('lets the page in between two slices, and stops when it is told to', async () => {
@@ -106,7 +109,7 @@ describe('shot-plan', () => {
 
   it('names the same numbers in the verdict, in the first way and in the core’s plan', async () => {
     const el = await ready();
-    const [best] = shotPlan(jobOf(el.shot)).ways;
+    const [best] = shotPlan(planJobOf(el.shot)).ways;
     if (!best) throw new Error('a way was expected');
     expect(line(ways(el)[0], 'camera').replace(/[^\d]/g, '')).to.equal(best.cameraDistance.toFixed(0));
     expect(line(ways(el)[0], 'contrast')).to.contain(best.worst.toFixed(2));
@@ -125,7 +128,7 @@ describe('shot-plan', () => {
     expect(event?.changes).to.include.keys('aperture', 'shutter', 'focalLength', 'fieldWidth', 'focus', 'crop');
     expect(picked(el, at).getAttribute('aria-pressed')).to.equal('true');
     const kept = {keptWidth: shot.sensorWidth * shot.crop.width, pictureWidth: shot.pictureWidth};
-    const {outline} = jobOf(shot);
+    const {outline} = planJobOf(shot);
     const fit = zoneFit({
       outline, tilt: shot.tilt, focus: shot.focus, limit: blurLimit(shot.blurLimit, kept),
       lens: {focalLength: shot.focalLength, aperture: shot.aperture, magnification: shot.sensorWidth / shot.fieldWidth, pupilRatio: shot.pupilRatio},
@@ -152,7 +155,7 @@ describe('shot-plan', () => {
   });
 
   it('marks the best click on the curve, where none of the clicks does better', async () => {
-    const job = jobOf((await ready()).shot);
+    const job = planJobOf((await ready()).shot);
     const [way] = shotPlan(job).ways;
     if (!way) throw new Error('a way was expected');
     const {best, points} = curveOf(way, job);

@@ -1,6 +1,8 @@
 import {fillJob, MOST_FRAMES} from './plan-job.js';
 import type {PlanJob} from './plan-job.js';
 import {candidates} from './plan-search.js';
+import {toEnd} from './steps.js';
+import type {Steps} from './steps.js';
 
 /** A wish that could be given up. */
 export interface GiveUp {
@@ -11,25 +13,55 @@ export interface GiveUp {
   readonly factor: number;
 }
 
+/** What stands in the way of a job. */
+export interface GiveUps {
+  /** The wish that has to yield least first; empty when not even a factor of 32 in all of them helps */
+  readonly giveUp: readonly GiveUp[];
+  /** True when any single one of `giveUp` will do; false when they have to yield together */
+  readonly oneIsEnough: boolean;
+}
+
 /**
  * What stands in the way of a job that no setting can do.
- * @returns `giveUp`, the wish that has to yield least first; `oneIsEnough` when any single one of them will do. When one
- * is not enough, those that have to yield together; empty when not even a factor of 32 in all of them helps.
  * @throws {Problem} naming the first part of the job that cannot be used
  * Source: candidates, asked again with each wish loosened until there is one.
  */
-export function whatToGiveUp(job: PlanJob): {
-  readonly giveUp: readonly GiveUp[]; readonly oneIsEnough: boolean;
-} {
-  const alone = WISHES.flatMap(({wish, loosen, value}) => {
-    const factor = leastFactor((by) => loosen(job, by));
-    return factor === undefined ? [] : [{wish, to: value(loosen(job, factor)), factor}];
-  }).sort((one, other) => one.factor - other.factor);
-  if (alone.length) return {giveUp: alone, oneIsEnough: true};
-  return {giveUp: together(job), oneIsEnough: false};
+export function whatToGiveUp(job: PlanJob): GiveUps {
+  return toEnd(giveUpSteps(job));
 }
 
-const possible = (job: PlanJob): boolean => !candidates(fillJob(job)).next().done;
+/** {@link whatToGiveUp} in pieces of a few ms. */
+export const giveUpSteps = (job: PlanJob): Steps<GiveUps> => looseningSteps(job, WISHES);
+
+/**
+ * What it would take to do without a stack, in pieces of a few ms.
+ * @returns as {@link whatToGiveUp}, of everything but the number of frames, which is one; nothing to give up where one
+ * frame does it as it is
+ * @throws {Problem} naming the first part of the job that cannot be used
+ */
+export function* singleFrameSteps(job: PlanJob): Steps<GiveUps> {
+  const single = {...job, mostFrames: 1};
+  if (yield* possible(single)) return {giveUp: [], oneIsEnough: true};
+  return yield* looseningSteps(single, WISHES.filter(({wish}) => wish !== 'frames'));
+}
+
+function* looseningSteps(job: PlanJob, wishes: readonly Wish[]): Steps<GiveUps> {
+  const alone: GiveUp[] = [];
+  for (const {wish, loosen, value} of wishes) {
+    const factor = yield* leastFactor((by) => loosen(job, by));
+    if (factor !== undefined) alone.push({wish, to: value(loosen(job, factor)), factor});
+  }
+  if (alone.length) return {giveUp: alone.sort((one, other) => one.factor - other.factor), oneIsEnough: true};
+  return {giveUp: yield* together(job, wishes), oneIsEnough: false};
+}
+
+function* possible(job: PlanJob): Steps<boolean> {
+  for (const next of candidates(fillJob(job))) {
+    if (next) return true;
+    yield;
+  }
+  return false;
+}
 
 /** Most that a wish is asked to yield. */
 const MOST_FACTOR = 32;
@@ -75,12 +107,12 @@ const WISHES: readonly Wish[] = [
 ];
 
 /** Smallest factor, within a hundredth, that makes the job possible; `undefined` when the largest does not. */
-function leastFactor(loosened: (factor: number) => PlanJob): number | undefined {
-  if (!possible(loosened(MOST_FACTOR))) return undefined;
+function* leastFactor(loosened: (factor: number) => PlanJob): Steps<number | undefined> {
+  if (!(yield* possible(loosened(MOST_FACTOR)))) return undefined;
   let [no, yes] = [1, MOST_FACTOR];
   while (yes / no > 1.01) {
     const middle = Math.sqrt(no * yes);
-    if (possible(loosened(middle))) yes = middle; else no = middle;
+    if (yield* possible(loosened(middle))) yes = middle; else no = middle;
   }
   return yes;
 }
@@ -89,18 +121,19 @@ function leastFactor(loosened: (factor: number) => PlanJob): number | undefined 
  * Loosens all wishes, takes back each that need not have been, and then each of the others as far as it goes. What the
  * picture is to be is taken back first, what stands in the way of it last.
  */
-function together(job: PlanJob): GiveUp[] {
+function* together(job: PlanJob, wishes: readonly Wish[]): Steps<GiveUp[]> {
   const all = (factors: ReadonlyMap<Wish, number>): PlanJob =>
     [...factors].reduce((so, [{loosen}, factor]) => loosen(so, factor), job);
-  let factors: ReadonlyMap<Wish, number> = new Map(WISHES.map((wish) => [wish, MOST_FACTOR]));
-  if (!possible(all(factors))) return [];
-  for (const wish of WISHES) {
+  let factors: ReadonlyMap<Wish, number> = new Map(wishes.map((wish) => [wish, MOST_FACTOR]));
+  if (!(yield* possible(all(factors)))) return [];
+  for (const wish of wishes) {
     const without = new Map([...factors].filter(([other]) => other !== wish));
-    if (possible(all(without))) factors = without;
+    if (yield* possible(all(without))) factors = without;
   }
   for (const wish of factors.keys()) {
     const others = factors;
-    factors = new Map(others).set(wish, leastFactor((by) => all(new Map(others).set(wish, by))) ?? MOST_FACTOR);
+    const least = yield* leastFactor((by) => all(new Map(others).set(wish, by)));
+    factors = new Map(others).set(wish, least ?? MOST_FACTOR);
   }
   return [...factors].map(([{wish, value}, factor]) => ({wish, to: value(all(factors)), factor}));
 }

@@ -40,10 +40,11 @@ const HALF_A_CLICK = 0.5 + 1e-9;
 
 /**
  * All settings worth comparing: for each lens, f-number and number of frames the nearest place that will do, and a
- * cheaper one further back if time is dear enough.
+ * cheaper one further back if time is dear enough. In between, after a few ms of work at most, `undefined`: whoever asks
+ * can turn to something else there.
  * @throws {Problem} as for the parts of the job
  */
-export function* candidates(job: FullJob): Generator<Candidate> {
+export function* candidates(job: FullJob): Generator<Candidate | undefined> {
   const place = placer(job);
   const {spread} = depthToCover(job.outline, job.tilt);
   const times = clicks('shutter', job.clicksPerStop, job.shutterRange);
@@ -51,10 +52,14 @@ export function* candidates(job: FullJob): Generator<Candidate> {
   const [shortest, longest] = [(times[0]?.value ?? NaN) / slack, (times.at(-1)?.value ?? NaN) * slack];
   for (const [lensIndex, lens] of job.lenses.entries()) {
     const room = standingRoom(job, lens, place);
+    yield;
     if (!room) continue;
     const at = (distance: number): Place => place(lens, distance);
     const stand = {lensIndex, lens, ...room, nearest: at(room.near), at, spread, shortest, longest};
-    for (const aperture of job.apertures) yield* atAperture(job, stand, aperture);
+    for (const aperture of job.apertures) {
+      yield* atAperture(job, stand, aperture);
+      yield;
+    }
   }
 }
 
@@ -62,7 +67,7 @@ export function* candidates(job: FullJob): Generator<Candidate> {
  * Source: with n frames that overlap by o the depth D is held when A·e/F ≤ blur·(1 + (n − 1)(1 − o)) / picture
  * width, e = D/(u + √(u² + D²)): the blur at both ends in the finished picture, see focusForBothEnds and stackFrames.
  */
-function* atAperture(job: FullJob, stand: Stand, aperture: number): Generator<Candidate> {
+function* atAperture(job: FullJob, stand: Stand, aperture: number): Generator<Candidate | undefined> {
   const {lensIndex, lens, near, nearest, at, spread} = stand;
   const time = (distance: number): number =>
     job.metered.shutter * 2 ** longerBy(job, aperture, at(distance).magnification, lens.pupilRatio);
@@ -73,6 +78,7 @@ function* atAperture(job: FullJob, stand: Stand, aperture: number): Generator<Ca
     lens.focalLength / aperture * spread / (distance + Math.hypot(distance, spread)) / fieldWidth;
   let far = stand.far;
   for (let frames = 1; frames <= job.mostFrames; frames++) {
+    if (frames > 1) yield;
     const reach = job.blurPixels * (1 + (frames - 1) * (1 - job.overlap)) / job.pictureWidth;
     const holds = firstWhere(near, far, (distance) => blurShare(at(distance)) <= reach * (1 + 1e-12));
     if (holds === undefined) continue;

@@ -1,22 +1,20 @@
-import {whatToGiveUp} from './give-up.js';
-import type {GiveUp} from './give-up.js';
+import {giveUpSteps} from './give-up.js';
+import type {GiveUp, GiveUps} from './give-up.js';
 import {fillJob} from './plan-job.js';
 import type {PlanJob} from './plan-job.js';
 import {candidates} from './plan-search.js';
 import type {Candidate} from './plan-search.js';
 import {planWay} from './plan-way.js';
 import type {PlanWay} from './plan-way.js';
+import {toEnd} from './steps.js';
+import type {Steps} from './steps.js';
 
-export type {GiveUp};
+export type {GiveUp, GiveUps, Steps};
 
 /** Ways out, and when there are none, what stands in the way. */
-export interface Plan {
-  /** The cheapest way of each kind for each lens, cheapest first */
+export interface Plan extends GiveUps {
+  /** The cheapest way of each kind for each lens, cheapest first. `giveUp` is empty when there is one */
   readonly ways: readonly PlanWay[];
-  /** Only when there is no way: what to give up, first the wish that has to yield least */
-  readonly giveUp: readonly GiveUp[];
-  /** True when any one of `giveUp` is enough, false when all of them have to yield together */
-  readonly oneIsEnough: boolean;
 }
 
 /**
@@ -30,15 +28,29 @@ export interface Plan {
  * Source: candidates for the search, planWay for the numbers; the ranking is weighed by {@link PlanJob.rates}.
  */
 export function shotPlan(job: PlanJob): Plan {
+  return toEnd(planSteps(job));
+}
+
+/**
+ * {@link shotPlan} in pieces of a few ms, so that a page that runs them one by one goes on answering.
+ * @throws {Problem} as {@link shotPlan}
+ */
+export function* planSteps(job: PlanJob): Steps<Plan> {
   const full = fillJob(job);
   const best = new Map<string, Candidate>();
   for (const next of candidates(full)) {
-    const kind = next.frames > 1 ? 'stack' : next.place.distance > next.nearest.distance * (1 + 1e-9) ? 'back' : 'stay';
-    const known = best.get(kind + next.lensIndex);
-    if (!known || next.cost < known.cost) best.set(kind + next.lensIndex, next);
+    if (next) {
+      const kind = next.frames > 1 ? 'stack' : next.place.distance > next.nearest.distance * (1 + 1e-9) ? 'back' : 'stay';
+      const known = best.get(kind + next.lensIndex);
+      if (!known || next.cost < known.cost) best.set(kind + next.lensIndex, next);
+    }
+    yield;
   }
-  const ways = [...best.values()]
-    .map(({lensIndex, aperture, place, nearest}) => planWay(full, lensIndex, aperture, place, nearest))
-    .sort((one, other) => one.cost - other.cost);
-  return ways.length ? {ways, giveUp: [], oneIsEnough: false} : {ways, ...whatToGiveUp(job)};
+  const ways: PlanWay[] = [];
+  for (const {lensIndex, aperture, place, nearest} of best.values()) {
+    ways.push(planWay(full, lensIndex, aperture, place, nearest));
+    yield;
+  }
+  ways.sort((one, other) => one.cost - other.cost);
+  return ways.length ? {ways, giveUp: [], oneIsEnough: false} : {ways, ...yield* giveUpSteps(job)};
 }

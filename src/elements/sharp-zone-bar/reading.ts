@@ -3,7 +3,7 @@ import {zoneFit, type ZoneFit} from '../../core/optics/fit.js';
 import {airyDiameter, pupilToSubject, sensorToSubject, workingAperture} from '../../core/optics/lens.js';
 import {axialToRuler} from '../../core/optics/outline.js';
 import type {Shot} from '../../core/shot/shot.js';
-import {framingOf, type ShotFraming} from './framing.js';
+import {framingOf, type ShotFraming} from '../../core/shot/framing.js';
 import {findWays, type Ways} from './ways.js';
 
 /**

@@ -6,7 +6,7 @@ import {bestFocus} from '../../core/optics/focus.js';
 import {axialToRuler} from '../../core/optics/outline.js';
 import {waysOut, type MoveBack} from '../../core/optics/ways-out.js';
 import type {Shot} from '../../core/shot/shot.js';
-import type {ShotFraming} from './framing.js';
+import type {ShotFraming} from '../../core/shot/framing.js';
 
 /** Something to change, what it is changed to, and all it costs. A button applies `changes` and nothing else. */
 export interface Way {

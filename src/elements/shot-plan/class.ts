@@ -3,9 +3,10 @@ import {readAperture} from '../../core/exposure/read.js';
 import {writeAperture} from '../../core/exposure/write.js';
 import {markedFromWorking, workingAperture} from '../../core/optics/lens.js';
 import {depthToCover} from '../../core/optics/outline.js';
+import {singleFrameSteps, type GiveUp, type GiveUps} from '../../core/optics/give-up.js';
 import type {PlanJob} from '../../core/optics/plan-job.js';
 import type {PlanWay} from '../../core/optics/plan-way.js';
-import type {GiveUp, Plan} from '../../core/optics/plan.js';
+import {planSteps, type Plan} from '../../core/optics/plan.js';
 import {Problem} from '../../core/problem.js';
 import type {ApertureShown, Shot, ShotKey} from '../../core/shot/shot.js';
 import type {LengthUnit} from '../../core/units.js';
@@ -17,9 +18,10 @@ import {curveOf, type Curve} from './curve.js';
 import {layOut, type CameraView, type Sheet} from './draw.js';
 import {everyday, setUp, type EntryHost} from './entries.js';
 import {FREE, GRIPS, gripAt, moved, valueOf, type Grip} from './handles.js';
-import {changesOf, jobOf, outlineOf, yielded} from './job.js';
+import {outlineOf} from '../../core/shot/framing.js';
+import {planJobOf, wayChanges, wishChanges} from '../../core/shot/plan-job.js';
 import {picture} from './picture.js';
-import {planInSteps, runInSlices} from './planning.js';
+import {runInSlices} from './planning.js';
 import {planStyles} from './styles.js';
 import {GRIP_NAMES, WORDS, curveWords, drawn, gripHint, gripText, reason, trouble, verdict, wish} from './words.js';
 
@@ -36,6 +38,8 @@ const BEST = 4;
 interface Planned {
   readonly plan: Plan;
   readonly job: PlanJob;
+  /** What one frame would take, once that is known; only where all ways are stacks */
+  readonly single?: GiveUps;
 }
 
 /**
@@ -171,7 +175,7 @@ export class ShotPlan extends ShotElement {
     super.willUpdate(changed);
     this.#jobTrouble = undefined;
     try {
-      const job = jobOf(this.shot);
+      const job = planJobOf(this.shot);
       this.#plan(job);
       const way = this.#way;
       this.#view = this.#heldView() ?? layOut(this.#width, job.outline, job.tilt, way, job.pictureHeight / job.pictureWidth);
@@ -196,12 +200,16 @@ export class ShotPlan extends ShotElement {
     this.#wanted = wanted;
     this.#giveUpPlanning();
     this.planning = true;
-    const start = (): void => {
-      this.#stop = runInSlices(planInSteps(job), (plan) => { this.#settle({plan, job}); }, (error) => {
-        if (!(error instanceof Problem)) throw error;
-        this.#settle(undefined, error);
-      });
+    const failed = (error: unknown): void => {
+      if (!(error instanceof Problem)) throw error;
+      this.#settle(undefined, error);
     };
+    const settled = (plan: Plan): void => {
+      this.#settle({plan, job});
+      if (!plan.ways.length || plan.ways.some(({kind}) => kind !== 'stack')) return;
+      this.#stop = runInSlices(singleFrameSteps(job), (single) => { this.#settle({plan, job, single}); }, failed);
+    };
+    const start = (): void => { this.#stop = runInSlices(planSteps(job), settled, failed); };
     this.#quiet = setTimeout(start, this.#planned ? QUIET_MS : 0);
   }
 
@@ -233,12 +241,12 @@ export class ShotPlan extends ShotElement {
 
   #pick = (way: PlanWay): void => {
     this.chosen = keyOf(way);
-    this.act(changesOf(way, this.shot));
+    this.act(wayChanges(way, this.shot));
   };
 
   #giveUp(wishes: readonly GiveUp[]): void {
     const {shot} = this;
-    this.act(Object.assign({}, ...wishes.map((each) => yielded(each, shot))) as Partial<Shot>);
+    this.act(Object.assign({}, ...wishes.map((each) => wishChanges(each, shot))) as Partial<Shot>);
   }
 
   /** The metered f-number as a body shows it that counts close-up in; the shot keeps the marked one. */
@@ -381,19 +389,24 @@ export class ShotPlan extends ShotElement {
     </g>`;
   }
 
-  #renderWays({plan, job}: Planned): TemplateResult {
-    const {ways, giveUp, oneIsEnough} = plan;
+  #renderGiveUps({giveUp, oneIsEnough}: GiveUps): TemplateResult {
     const {shot} = this;
-    if (!ways.length) {
-      return html`<ul class="ways" aria-label=${WORDS.giveUp}>
-        ${giveUp.map((each) => html`<li>${oneIsEnough
-          ? html`<button type="button" @click=${() => { this.#giveUp([each]); }}>${wishWords(each, shot)}</button>` : html`<p class="wish">${wishWords(each, shot)}</p>`}</li>`)}
-        ${!oneIsEnough && giveUp.length ? html`<li><button type="button" @click=${() => { this.#giveUp(giveUp); }}><strong>${WORDS.allTogether}</strong></button></li>` : nothing}
-      </ul>`;
-    }
+    return html`<ul class="ways" aria-label=${WORDS.giveUp}>
+      ${giveUp.map((each) => html`<li>${oneIsEnough
+        ? html`<button type="button" @click=${() => { this.#giveUp([each]); }}>${wishWords(each, shot)}</button>` : html`<p class="wish">${wishWords(each, shot)}</p>`}</li>`)}
+      ${!oneIsEnough && giveUp.length ? html`<li><button type="button" @click=${() => { this.#giveUp(giveUp); }}><strong>${WORDS.allTogether}</strong></button></li>` : nothing}
+    </ul>`;
+  }
+
+  #renderWays({plan, job, single}: Planned): TemplateResult {
+    const {ways} = plan;
+    const {shot} = this;
+    if (!ways.length) return this.#renderGiveUps(plan);
     return html`${comparison(this.further ? ways : ways.slice(0, BEST), job, shot, this.#pick)}
       ${ways.length > BEST ? html`<div class="screen-only"><button type="button" aria-expanded=${this.further ? 'true' : 'false'}
-        @click=${() => { this.further = !this.further; }}>${this.further ? WORDS.fewer : WORDS.more}</button></div>` : nothing}`;
+        @click=${() => { this.further = !this.further; }}>${this.further ? WORDS.fewer : WORDS.more}</button></div>` : nothing}
+      ${single?.giveUp.length ? html`<details class="single screen-only"><summary>${WORDS.single}</summary>
+        <p class="note">${single.oneIsEnough ? WORDS.singleAny : WORDS.singleAll}</p>${this.#renderGiveUps(single)}</details>` : nothing}`;
   }
 
   #renderCurve({job}: Planned): TemplateResult | typeof nothing {

@@ -2,7 +2,7 @@ import {html, nothing, type TemplateResult} from 'lit';
 import type {PlanJob} from '../../core/optics/plan-job.js';
 import type {PlanWay} from '../../core/optics/plan-way.js';
 import type {Shot} from '../../core/shot/shot.js';
-import {isSet} from './job.js';
+import {wayIsSet} from '../../core/shot/plan-job.js';
 import {WORDS, lines, title} from './words.js';
 
 /** Ways beside one another in one ruled form; what is left over goes into the next. */
@@ -21,7 +21,7 @@ function labels(way: PlanWay | undefined, job: PlanJob, shot: Shot): TemplateRes
 }
 
 function column(way: PlanWay, job: PlanJob, shot: Shot, pick: (way: PlanWay) => void): TemplateResult {
-  const set = isSet(way, shot);
+  const set = wayIsSet(way, shot);
   return html`<div class="way" part="way" role="listitem">
     <button type="button" class="pick" aria-pressed=${set ? 'true' : 'false'} @click=${() => { pick(way); }}>
       <strong>${title(way, job)}</strong><span>${set ? WORDS.set : WORDS.pick}</span>

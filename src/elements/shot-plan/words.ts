@@ -234,7 +234,8 @@ export function trouble({parameter, value, wanted}: Problem): string {
 export const WORDS = {
   drawing: 'Side view: figure, camera and view', set: 'set', pick: 'set it', more: 'Further ways', fewer: 'Only the best',
   chart: 'Worst contrast over the apertures', defocus: 'lost to defocus', diffraction: 'lost to diffraction', best: 'best', wished: 'wished for',
-  compare: 'Ways to get it sharp', giveUp: 'What to give up', allTogether: 'Give up all of these', noPlace: 'no place found', mark: 'sensor mark to focus',
+  compare: 'Ways to get it sharp', giveUp: 'What to give up', single: 'What a single frame would take',
+  singleAny: 'Any one of these, and no frames need blending:', singleAll: 'All of these together, and no frames need blending:', allTogether: 'Give up all of these', noPlace: 'no place found', mark: 'sensor mark to focus',
 } as const;
 
 /** Labels of the entries, and their hints. */

@@ -7,9 +7,11 @@ import {bestFocus} from '../../../src/core/optics/focus.js';
 import {lightLoss, magnificationFromField, sensorToSubject} from '../../../src/core/optics/lens.js';
 import {axialDepth, depthToCover, rulerToAxial} from '../../../src/core/optics/outline.js';
 import type {PlanJob, PlanLens} from '../../../src/core/optics/plan-job.js';
+import {singleFrameSteps, whatToGiveUp} from '../../../src/core/optics/give-up.js';
 import type {GiveUp} from '../../../src/core/optics/give-up.js';
 import type {PlanWay} from '../../../src/core/optics/plan-way.js';
-import {shotPlan} from '../../../src/core/optics/plan.js';
+import {planSteps, shotPlan} from '../../../src/core/optics/plan.js';
+import {toEnd} from '../../../src/core/optics/steps.js';
 import {stackContrast, stackFrames} from '../../../src/core/optics/stack.js';
 import {Problem} from '../../../src/core/problem.js';
 import {
@@ -214,6 +216,51 @@ describe('wishes that cannot all be had', () => {
     for (const kept of giveUp) {
       expect(shotPlan(giveUp.filter((each) => each !== kept).reduce(yielded, wishes)).ways).toEqual([]);
     }
+  });
+});
+
+describe('a plan in pieces', () => {
+  const job = JOBS['75 mm infantry base'] as PlanJob;
+  const pieces = (of: PlanJob): number => {
+    let count = 0;
+    for (const steps = planSteps(of); !steps.next().done;) count++;
+    return count;
+  };
+
+  it.each([['that can be had', job], ['that cannot', {...job, mostFrames: 1, room: 200}]] as const)(
+    'of wishes %s is cut at least once for each lens and f-number', (_, wishes) => {
+      expect(pieces(wishes)).toBeGreaterThan(wishes.lenses.length * (shotPlan(wishes).ways.length ? wishes.apertures.length : 1));
+    });
+
+  it('is cut the finer, the more there is to look through', () => {
+    expect(pieces({...job, pictureWidth: 4500, pictureHeight: 5625})).toBeGreaterThan(pieces(job));
+    expect(pieces({...job, mostFrames: 1})).toBeLessThan(pieces(job));
+  });
+
+  it('can be left off half way, and another be made', () => {
+    const [left, whole] = [planSteps(job), planSteps(job)];
+    for (let count = 0; count < 10; count++) left.next();
+    expect(toEnd(whole)).toEqual(toEnd(left));
+  });
+});
+
+describe('what a single frame would take, where only stacks do it', () => {
+  const stacked = NAMED.filter(([, job]) => shotPlan(job).ways.every(({kind}) => kind === 'stack'));
+
+  it('is asked of a figure above', () => { expect(stacked.length).toBeGreaterThan(0); });
+
+  it.each(stacked)('makes one frame of a %s, and never asks for more frames', (_, job) => {
+    const {giveUp, oneIsEnough} = toEnd(singleFrameSteps(job));
+    expect(oneIsEnough).toBe(true);
+    expect(giveUp.length).toBeGreaterThan(0);
+    expect(giveUp.map(({wish}) => wish)).not.toContain('frames');
+    // What would be given up if nobody could blend, told by the other function.
+    expect(giveUp).toEqual(whatToGiveUp({...job, mostFrames: 1}).giveUp.filter(({wish}) => wish !== 'frames'));
+  });
+
+  it('is nothing where one frame does it', () => {
+    const [, job] = NAMED.find(([, each]) => shotPlan(each).ways.some(({kind}) => kind !== 'stack')) as (typeof NAMED)[number];
+    expect(toEnd(singleFrameSteps(job))).toEqual({giveUp: [], oneIsEnough: true});
   });
 });
 

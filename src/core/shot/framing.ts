@@ -1,7 +1,8 @@
-import {blurLimit, type FinishedPicture} from '../../core/optics/blur.js';
-import type {Framing} from '../../core/optics/fit.js';
-import {magnificationFromField} from '../../core/optics/lens.js';
-import type {Shot} from '../../core/shot/shot.js';
+import {blurLimit, type FinishedPicture} from '../optics/blur.js';
+import type {Framing} from '../optics/fit.js';
+import {magnificationFromField} from '../optics/lens.js';
+import type {Outline} from '../optics/outline.js';
+import type {Shot} from './shot.js';
 
 /** What of a shot the optics ask for: figure, lens, focus and limit, and what becomes of the frame. */
 export interface ShotFraming {
@@ -11,7 +12,15 @@ export interface ShotFraming {
   readonly pixelsAcross: number;
 }
 
+/** The figure as the optics take it. */
+export const outlineOf = (shot: Shot): Outline => ({
+  baseDepth: shot.baseDepth, height: shot.figureHeight,
+  overhangFront: shot.overhangFront, overhangFrontHeight: shot.overhangFrontHeight,
+  overhangBack: shot.overhangBack, overhangBackHeight: shot.overhangBackHeight,
+});
+
 /**
+ * A shot as the functions of the optics take it.
  * @throws {Problem} `sensor-width`, `field-width`, `picture-width`, `blur-limit`
  * Source: definitions; the kept width is the crop's share of the sensor.
  */
@@ -21,12 +30,7 @@ export function framingOf(shot: Shot): ShotFraming {
     picture,
     pixelsAcross: shot.frameWidth * shot.crop.width,
     framing: {
-      outline: {
-        baseDepth: shot.baseDepth,
-        overhangFront: shot.overhangFront, overhangFrontHeight: shot.overhangFrontHeight,
-        overhangBack: shot.overhangBack, overhangBackHeight: shot.overhangBackHeight,
-        height: shot.figureHeight,
-      },
+      outline: outlineOf(shot),
       tilt: shot.tilt,
       lens: {
         focalLength: shot.focalLength, aperture: shot.aperture, pupilRatio: shot.pupilRatio,

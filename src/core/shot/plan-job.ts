@@ -1,20 +1,13 @@
-import {clicks} from '../../core/exposure/clicks.js';
-import {afterStops} from '../../core/exposure/stops.js';
-import type {Outline} from '../../core/optics/outline.js';
-import type {PlanJob, PlanLens} from '../../core/optics/plan-job.js';
-import type {PlanWay} from '../../core/optics/plan-way.js';
-import type {GiveUp} from '../../core/optics/plan.js';
-import type {Shot} from '../../core/shot/shot.js';
-
-/** The figure as the optics take it. */
-export const outlineOf = (shot: Shot): Outline => ({
-  baseDepth: shot.baseDepth, height: shot.figureHeight,
-  overhangFront: shot.overhangFront, overhangFrontHeight: shot.overhangFrontHeight,
-  overhangBack: shot.overhangBack, overhangBackHeight: shot.overhangBackHeight,
-});
+import {clicks} from '../exposure/clicks.js';
+import {afterStops} from '../exposure/stops.js';
+import type {GiveUp} from '../optics/give-up.js';
+import type {PlanJob, PlanLens} from '../optics/plan-job.js';
+import type {PlanWay} from '../optics/plan-way.js';
+import {outlineOf} from './framing.js';
+import type {Shot} from './shot.js';
 
 /** What a shot wishes for, as the plan takes it. @throws {Problem} `aperture` when its limits are no f-numbers */
-export function jobOf(shot: Shot): PlanJob {
+export function planJobOf(shot: Shot): PlanJob {
   return {
     outline: outlineOf(shot), tilt: shot.tilt, figureWidth: shot.figureWidth,
     pictureWidth: shot.pictureWidth, pictureHeight: shot.pictureHeight, margin: shot.margin,
@@ -36,7 +29,7 @@ export function jobOf(shot: Shot): PlanJob {
 }
 
 /** What a way sets on the bench. What it was planned from is stated along with it, so that setting it changes no plan. */
-export function changesOf(way: PlanWay, shot: Shot): Partial<Shot> {
+export function wayChanges(way: PlanWay, shot: Shot): Partial<Shot> {
   const {pictureWidth, pictureHeight, sensorWidth, sensorHeight} = shot;
   const width = Math.min(1, way.keptShare);
   const height = Math.min(1, way.keptShare * sensorWidth * pictureHeight / (pictureWidth * sensorHeight));
@@ -50,14 +43,14 @@ export function changesOf(way: PlanWay, shot: Shot): Partial<Shot> {
 }
 
 /** Whether the bench stands as a way says. */
-export function isSet(way: PlanWay, shot: Shot): boolean {
+export function wayIsSet(way: PlanWay, shot: Shot): boolean {
   const near = (one: number, other: number): boolean => Math.abs(one - other) <= 1e-6 * Math.abs(other) + 1e-9;
   return near(shot.aperture, way.lens.aperture) && near(shot.shutter, way.shutter.value) && near(shot.focus, way.focus)
     && near(shot.focalLength, way.lens.focalLength) && near(shot.fieldWidth, way.fieldWidth);
 }
 
 /** The wish given up as far as it has to be, rounded to what a person would write, on the easy side. */
-export function yielded({wish, to}: GiveUp, shot: Shot): Partial<Shot> {
+export function wishChanges({wish, to}: GiveUp, shot: Shot): Partial<Shot> {
   switch (wish) {
     case 'frames': return {mostFrames: Math.ceil(to)};
     case 'picture-width': {
