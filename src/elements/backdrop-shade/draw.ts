@@ -154,11 +154,11 @@ const CARD_PX = 44;
 
 /** The strip of `count` cells for a width, with a field for the curve that reaches to `deepest` stops. */
 export function stripFor(width: number, count: number, shallowest: number, deepest: number): StripSheet {
-  const [cells, top, foot] = [46, 72, 72 + 84];
+  const [cells, top, foot] = [48, 74, 74 + 84];
   const least = Math.floor(Math.min(0, shallowest));
   const most = Math.ceil(Math.max(least + 2, Math.min(deepest, 12)) + 0.2);
   const from = CARD_PX + 10;
-  const every = width < 460 ? 12 : 6;
+  const every = width < 460 ? 6 : 3;
   return {
     width, height: foot + 20, cells, top, foot,
     edges: Array.from({length: count + 1}, (_, at) => from + (width - from) * at / count),

@@ -1,5 +1,5 @@
 import {exposureStops} from '../../core/exposure/stops.js';
-import {backdropLevels, backdropStrip, figureLight, type BackdropLevel} from '../../core/light/backdrop.js';
+import {backdropStrip, figureLight, type BackdropLevel} from '../../core/light/backdrop.js';
 import {flagClearance} from '../../core/light/clearance.js';
 import {brightestBelowGray, lightTrade, type Place} from '../../core/light/reach.js';
 import {REFLECTANCES} from '../../core/light/reflectances.js';
@@ -43,8 +43,11 @@ export interface Reading {
   readonly seen: Seen;
   /** Where the backdrop is held to the wish. */
   readonly places: readonly Place[];
+  /** The backdrop at its highest, in the middle and at its lowest, from left to right. */
+  readonly rows: readonly (readonly BackdropLevel[])[];
+  /** The brightest of each column. */
   readonly strip: readonly BackdropLevel[];
-  /** Brightest and darkest of strip and places. */
+  /** Brightest and darkest of all. */
   readonly brightest: BackdropLevel;
   readonly darkest: BackdropLevel;
   /** Stops by which the brightest place misses the wish; 0 or less = reached. */
@@ -57,8 +60,8 @@ export interface Reading {
   readonly onCard: number;
 }
 
-/** Cells of the strip. */
-export const CELLS = 49;
+/** Columns of the strip; odd, so that the middle is one. */
+export const CELLS = 25;
 
 /** How far the table top reaches from the figure to either side and to the front, mm. Our choice. */
 const TABLE_REACH = 400;
@@ -122,13 +125,15 @@ export function readSet(shot: Shot): Reading {
   const metered = {aperture: shot.meteredAperture, shutter: shot.meteredShutter, iso: shot.meteredIso};
   const offset = exposureStops(metered, setting) + 0;
   const places = [left, (left + right) / 2, right].flatMap((x) => [low, (low + high) / 2, high].map((z): Place => [x, z]));
-  const strip = backdropStrip(set, left, right, (low + high) / 2, CELLS, offset);
-  const byLight = [...strip, ...backdropLevels(set, places, offset)].sort((a, b) => a.belowGray - b.belowGray);
-  const [brightest, darkest] = [byLight[0] as BackdropLevel, byLight.at(-1) as BackdropLevel];
+  const rows = [high, (low + high) / 2, low].map((z) => backdropStrip(set, left, right, z, CELLS, offset));
+  const brighter = (a: BackdropLevel, b: BackdropLevel): BackdropLevel => (b.belowGray < a.belowGray ? b : a);
+  const strip = (rows[0] ?? []).map((_, at) => rows.map((row) => row[at] as BackdropLevel).reduce(brighter));
+  const brightest = strip.reduce(brighter);
+  const darkest = rows.flat().reduce((a, b) => (b.belowGray > a.belowGray ? b : a));
   const close = set.flags.flatMap((flag, index) => set.lamps.map((lamp, at) => ({flag: index, lamp: at, gap: flagClearance(flag, lamp)})))
     .filter(({gap}) => gap < TABLE_ROOM.clearance - 1e-6);
   return {
-    shot, set, lamps: shot.lights.lamps, offset, seen, places, strip, brightest, darkest,
+    shot, set, lamps: shot.lights.lamps, offset, seen, places, rows, strip, brightest, darkest,
     short: shot.backdropWish - brightest.belowGray, shares: figureShares(set), close,
     darker: darkerThan(shot.backdropReflectance, brightest), onCard: figureLight(set),
   };

@@ -10,8 +10,8 @@ export function stripSheet(width: number, {strip, brightest, darkest, shot}: Rea
   return stripFor(width, strip.length || CELLS, Math.min(brightest.belowGray, 0), Math.max(deepest, shot.backdropWish));
 }
 
-/** The backdrop as it will look, beside the gray card, over the curve of stops under that card. */
-export function stripPicture(sheet: StripSheet, {strip, offset, shot}: Reading): SVGTemplateResult {
+/** The backdrop as it will look, high, middle and low, beside the gray card, over the curve of stops under that card. */
+export function stripPicture(sheet: StripSheet, {rows, strip, offset, shot}: Reading): SVGTemplateResult {
   const {width, edges, cells, top, foot, downOf, named} = sheet;
   const gray = (code: number): string => `rgb(${[code, code, code].map(Math.round).join(' ')})`;
   const card = codeFromLinear(GRAY_CARD * 2 ** offset);
@@ -22,8 +22,8 @@ export function stripPicture(sheet: StripSheet, {strip, offset, shot}: Reading):
   return svg`
     <rect class="cell" x="0" y="0" width="44" height=${cells} fill=${gray(card)}></rect>
     <text x="0" y=${cells + 14}>${Math.round(card)}</text>
-    ${strip.map(({code}, at) => svg`<rect class="cell" x=${(edges[at] as number).toFixed(2)} y="0"
-      width=${((edges[at + 1] as number) - (edges[at] as number) + (at < strip.length - 1 ? 0.6 : 0)).toFixed(2)} height=${cells} fill=${gray(code)}></rect>`)}
+    ${rows.map((row, down) => row.map(({code}, at) => svg`<rect class="cell" x=${(edges[at] as number).toFixed(1)} y=${cells / rows.length * down}
+      width=${((edges[at + 1] as number) - (edges[at] as number) + (at < row.length - 1 ? 0.6 : 0)).toFixed(1)} height=${cells / rows.length} fill=${gray(code)}></rect>`))}
     <rect class="bound" x=${from} y="0" width=${width - from} height=${cells}></rect>
     <rect class="bound" x="0" y="0" width="44" height=${cells}></rect>
     ${named.map((at) => svg`<text class="code" x=${at === 0 ? from : at === strip.length - 1 ? width : middle(at)} y=${cells + 14}

@@ -54,6 +54,8 @@ export const shadeStyles = css`
   }
   @media print {
     .grip { display: none; }
+    .ways button { display: grid !important; border: 0; padding: 0; }
+    .ways button::after { content: none; }
     .body { grid-template-columns: minmax(0, 1fr); }
     .cautions { break-inside: avoid; }
   }

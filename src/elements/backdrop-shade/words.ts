@@ -9,7 +9,7 @@ import type {Exposure} from '../../core/exposure/stops.js';
 import type {LengthUnit} from '../../core/units.js';
 import {NBSP, length, percent, plain, tight} from '../sharp-zone-bar/lengths.js';
 import {UNSEEN, type CloseCard, type DarkerMaterial, type LampOff, type Reading} from './reading.js';
-import {flagOf, lampOf, numberOf, type Added, type Thing} from './things.js';
+import {facingAngles, flagOf, lampOf, numberOf, type Added, type Thing} from './things.js';
 import type {Shot} from '../../core/shot/shot.js';
 
 /** `5.1 stops`, sign left out; endless darkness is said by its own sentence. */
@@ -91,12 +91,22 @@ export function moveTitle(move: SetMove, shot: Shot): string {
   const {unit} = shot;
   if (move.thing === 'new-flag') {
     const card = move.set.flags.at(-1);
-    return `Stand a card ${length(card?.width ?? 0, unit)} wide and ${length(card?.height ?? 0, unit)} high ${placeWords(move.to, unit)}, `
+    if (!card) return '';
+    const mm = (size: number): string => length(Math.round(size), unit);
+    const near = move.to.map(Math.round) as unknown as Point;
+    return `Stand a card of ${mm(card.width)} by ${mm(card.height)}, ${facingWords(card.facing)}, ${placeWords(near, unit)}, `
       + `against the ${shot.lights.lamps[move.index]?.name ?? ''}`;
   }
   const by = length(move.distance, unit);
   if (move.thing === 'backdrop') return `Move the backdrop ${by} back`;
   return `Move the ${nameOf(`${move.thing}${move.index}`, shot)} ${by} ${wayWords(move)}`;
+}
+
+function facingWords(facing: Point): string {
+  const [turn, lean] = facingAngles(facing).map(Math.round) as [number, number];
+  if (Math.abs(lean) > 84) return 'lying flat';
+  const turned = Math.abs(turn) < 6 ? 'facing the camera' : `turned ${Math.abs(turn)}° to the ${turn > 0 ? 'right' : 'left'}`;
+  return Math.abs(lean) < 6 ? `upright, ${turned}` : `leaning ${Math.abs(lean)}° to the ${lean > 0 ? 'camera' : 'backdrop'}, ${turned}`;
 }
 
 function wayWords({from, to}: SetMove): string {
@@ -185,7 +195,7 @@ export const ADDING: Readonly<Record<Added, readonly [button: string, name: stri
 
 export const WORDS = {
   plate: 'Light on the backdrop', strip: 'The backdrop as it will look, with its code values', drawing: 'The set from above and from the side',
-  above: 'from above', side: 'from the side', card: 'gray card', under: 'stops under the card', wish: 'wish', fullShadow: 'full shadow', softShadow: 'soft edge',
+  above: 'from above', side: 'from the side', card: 'gray card', under: 'stops under the card, brightest of each column', wish: 'wish', fullShadow: 'full shadow', softShadow: 'soft edge',
   find: 'Find a place for a card', move: 'Smallest move that does it', looking: 'Looking…', enough: 'It is dark enough already.',
   add: 'Add', things: 'Lamps, flags and the rest', takeAway: (name: string) => `Take the ${name} away`,
   wishField: 'Wanted under the card', wishHint: (value: number) => `stops: code ${code(value)}`, distance: 'Base to backdrop', material: 'Backdrop of',
