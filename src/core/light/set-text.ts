@@ -62,20 +62,22 @@ export function readLights(text: string): Lights | Problem {
 }
 
 /** What is wrong with lights that came from a script, if anything. */
-export function refuseLights({lamps, flags, table}: Lights): Problem | undefined {
+export function refuseLights(lights: Lights): Problem | undefined {
   const problem = (wanted: string): Problem => new Problem('lights', 'these lights', wanted);
-  if (!Array.isArray(lamps) || !Array.isArray(flags)) return problem(`lamps and flags ${EXAMPLE}`);
+  const {lamps, flags, table} = lights ?? {};
+  const areThings = (list: unknown): boolean => Array.isArray(list) && list.every((thing) => typeof thing === 'object' && thing !== null);
+  if (!areThings(lamps) || !areThings(flags)) return problem(`lamps and flags ${EXAMPLE}`);
   if (lamps.length < 1 || lamps.length > MOST || flags.length > MOST) return problem(`one to ${MOST} lamps and at most ${MOST} flags`);
   if (!(table >= 0 && table <= 1)) return problem('a table top that throws back 0 to 100 % of its light');
   const isPlace = (place: unknown): boolean => Array.isArray(place) && place.length === 3
     && place.every((part) => Number.isFinite(part) && Math.abs(part as number) <= FARTHEST);
   const isSize = (size: number | undefined): boolean => size !== undefined && size >= 1 && size <= FARTHEST;
-  const bad = (lamps as readonly NamedLamp[]).find(({name, kind, position, aim, width, height, power}) =>
+  const bad = lamps.find(({name, kind, position, aim, width, height, power}) =>
     cleanName(name) !== name || !KINDS.includes(kind) || !isPlace(position) || !isPlace(aim) || !(Math.abs(power) <= 30)
     || (kind !== 'bulb' && position.every((part, axis) => part === aim[axis]))
     || ((kind === 'disc' || kind === 'rectangle') && !isSize(width)) || (kind === 'rectangle' && !isSize(height)));
   if (bad) return problem(`a lamp with a size, a place and an aim apart from it, ${EXAMPLE}`);
-  const sound = (flags as readonly Flag[]).every(({position, facing, width, height}) =>
+  const sound = flags.every(({position, facing, width, height}) =>
     isPlace(position) && isPlace(facing) && facing.some((part) => part !== 0) && isSize(width) && isSize(height));
   return sound ? undefined : problem(`a flag with a size and a place, ${EXAMPLE}`);
 }

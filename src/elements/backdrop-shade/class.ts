@@ -3,7 +3,7 @@ import {unexplainedLight} from '../../core/light/backdrop.js';
 import type {Exposure} from '../../core/exposure/stops.js';
 import type {Mains} from '../../core/light/flicker.js';
 import {REFLECTANCES} from '../../core/light/reflectances.js';
-import type {Lights} from '../../core/light/set-text.js';
+import {writeLights, type Lights} from '../../core/light/set-text.js';
 import type {TableSet} from '../../core/light/set.js';
 import type {SetMove} from '../../core/light/suggest.js';
 import {Problem} from '../../core/problem.js';
@@ -283,7 +283,8 @@ export class BackdropShade extends ShotElement {
         width=${strip.width} height=${strip.height} viewBox="0 0 ${strip.width} ${strip.height}">${stripPicture(strip, reading)}</svg></div>
       ${this.#renderWays(reading)}
       <div class="body">
-        <div class="column">${this.#renderDrawing(reading)}<p class="note screen-only">${WORDS.keys}</p></div>
+        <div class="column">${this.#renderDrawing(reading)}<p class="note screen-only">${WORDS.keys}</p>
+          <p class="note print-only">${writeLights(reading.shot.lights)}</p></div>
         <div class="column"><div class="fields">${backdropFields(this.#host)}</div>${this.#renderThings(reading)}</div>
       </div>`;
   }

@@ -44,6 +44,7 @@ export const shadeStyles = css`
   .set-up details[open] { padding-block-end: 0.8em; }
   .set-up .ways, .set-up .note { margin-block-start: 0.6em; }
   .wide { grid-column: 1 / -1; }
+  .print-only { display: none; }
   .field:has(#material), .field:has(#kind) { min-inline-size: 0; }
   @container (min-width: 46em) {
     .body { grid-template-columns: minmax(0, 1.15fr) minmax(0, 1fr); }
@@ -54,6 +55,7 @@ export const shadeStyles = css`
   }
   @media print {
     .grip { display: none; }
+    .print-only { display: block; }
     .ways button { display: grid !important; border: 0; padding: 0; }
     .ways button::after { content: none; }
     .body { grid-template-columns: minmax(0, 1fr); }

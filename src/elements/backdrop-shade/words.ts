@@ -212,7 +212,7 @@ export const WORDS = {
   degreesWanted: 'degrees from −90 to 90', powerWanted: 'a number of stops from −30 to 30',
   direct: 'The table top is left out: light that bounces off it is not counted.',
   bounced: 'Light off walls, figure and backdrop itself is not counted.',
-  keys: 'Drag what is orange, or use the arrow keys: 10 mm a step, 50 with Shift.',
+  keys: 'Drag a dot, or move it with the arrow keys: 10 mm a step, 50 with Shift.',
 } as const;
 
 /** What keeps the set from being drawn anew. */

@@ -104,6 +104,7 @@ describe('lights, backdrop and wish of a shot', () => {
   it('refuses what a script gives in place of lights', () => {
     const [key] = DEFAULT_SHOT.lights.lamps as [Lights['lamps'][0]];
     for (const bad of [
+      null, undefined, 'key', {lamps: [null], flags: [], table: 0}, {lamps: [key], flags: [null], table: 0}, {lamps: [{...key, kind: 'sun'}], flags: [], table: 0},
       {lamps: [], flags: [], table: 0}, {lamps: [key], flags: 'none', table: 0}, {lamps: [{...key, power: NaN}], flags: [], table: 0},
       {lamps: [{...key, name: 'a; b'}], flags: [], table: 0}, {lamps: [{...key, aim: key.position}], flags: [], table: 0}, {lamps: [key], flags: [], table: 2},
     ]) expect(SHOT_FIELDS.lights.refuse(bad as unknown as Lights)).toBeInstanceOf(Problem);
