@@ -311,9 +311,9 @@ export class GrayCardCheck extends CardPhotoElement {
     return html`<table part="patches"><caption>${WORDS.table}</caption>
       <thead><tr><th scope="col">${WORDS.columns.patch}</th><th scope="col">${WORDS.columns.codes}</th><th scope="col">${WORDS.columns.off}</th><th scope="col">${WORDS.columns.even}</th></tr></thead>
       <tbody>${PATCHES.map((patch) => html`<tr><th scope="row"><b>${PATCH_LETTERS[patch]}</b>${lineSample(patch)}<span class="word">${PATCH_NAMES[patch]}</span></th>
-        <td>${codesText(reading, patch)}</td>
-        <td class=${isBad(patch, `${patch}-clipped`, 'black-lifted', 'gray-black') ? 'bad' : nothing}>${offText(reading, patch)}</td>
-        <td class=${isBad(patch, 'uneven') ? 'bad' : nothing}>${evenText(reading, patch)}</td></tr>`)}</tbody></table>
+        <td dir="ltr">${codesText(reading, patch)}</td>
+        <td dir="auto" class=${isBad(patch, `${patch}-clipped`, 'black-lifted', 'gray-black') ? 'bad' : nothing}>${offText(reading, patch)}</td>
+        <td dir="auto" class=${isBad(patch, 'uneven') ? 'bad' : nothing}>${evenText(reading, patch)}</td></tr>`)}</tbody></table>
       <ul class="findings">${findings(card).map(({seen, then}, at) => html`<li class=${!card.trusted || at < reading.faults.length ? 'against' : nothing}>
         <strong>${seen}</strong><span>${then}</span></li>`)}</ul>
       ${way ? wayTo(way, thirds, this.shot, () => {

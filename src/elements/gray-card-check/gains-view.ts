@@ -11,7 +11,7 @@ export interface Copied {
 /** The gains as text, each form with its button. */
 export function gainsView(gains: Gains, copied: Copied | undefined, onCopied: (copied: Copied) => void): TemplateResult {
   return html`<ul class="gains">${gainTexts(gains).map(({label, text}, at) => html`<li>
-      <span id="gain-${at}">${label}</span><code>${text}</code>
+      <span id="gain-${at}">${label}</span><code dir="ltr">${text}</code>
       <button type="button" aria-describedby="gain-${at}" @click=${async (event: Event) => {
         const code = (event.currentTarget as HTMLElement).parentElement?.querySelector('code');
         onCopied({text, ok: await copy(text, code)});

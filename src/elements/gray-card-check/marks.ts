@@ -23,7 +23,7 @@ const CLOSE_RATIO = 1.8;
 export function firstMarks({width, height}: Size): CardPatches {
   const side = Math.max(1, Math.round(Math.min(width, height) * FIRST_SIDE));
   const at = (place: number): Crop => onPicture(
-    {x: width / 2 + (place * 2.2 - 0.5) * side, y: height * 0.9 - side / 2, width: side, height: side}, {width, height});
+    {x: width / 2 + (place * 3.2 - 0.5) * side, y: height * 0.9 - side / 2, width: side, height: side}, {width, height});
   return {white: at(-1), gray: at(0), black: at(1)};
 }
 

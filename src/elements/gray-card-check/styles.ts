@@ -68,14 +68,14 @@ export const styles = css`
   .way-done strong { font-weight: 600; white-space: nowrap; }
   .gains > li { display: grid; grid-template-columns: minmax(0, 1fr) auto; align-items: center; gap: 0 0.8em; padding-block: 0.3em; border-block-end: 1px solid var(--hairline); }
   .gains span { color: var(--quiet); font-size: 0.85em; grid-area: 1 / 1; }
-  .gains code { font: inherit; font-weight: 600; grid-area: 2 / 1; overflow-wrap: anywhere; }
+  .gains code { font: inherit; font-weight: 600; grid-area: 2 / 1; overflow-wrap: anywhere; text-align: start; }
   .gains button { grid-area: 1 / 2 / 3 / 3; text-align: center; }
   .ends { display: grid; grid-template-columns: auto minmax(0, 1fr) auto; gap: 0.7em; align-items: center; font-size: 0.85em; color: var(--quiet); direction: ltr; }
   .ends input { inline-size: 100%; min-block-size: 40px; margin: 0; accent-color: var(--accent); }
   .choices { display: flex; flex-wrap: wrap; gap: 0.4em 1.4em; align-items: end; }
   .check { display: inline-flex; align-items: center; gap: 0.5em; min-block-size: 40px; cursor: pointer; }
   .check input { inline-size: 1.15em; block-size: 1.15em; margin: 0; accent-color: var(--accent); }
-  .fields.of-marks { grid-template-columns: repeat(auto-fit, minmax(min(11em, 100%), 1fr)); }
+  .fields.of-marks { grid-template-columns: repeat(auto-fit, minmax(min(9em, 100%), 1fr)); }
   @container (max-width: 25em) { table { font-size: 0.82em; } th, td { padding-inline-start: 0.3em; } .word { display: none; } .sample { margin-inline: 0.25em 0; } }
 
   @media (forced-colors: active) {

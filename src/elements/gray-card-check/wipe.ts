@@ -1,7 +1,7 @@
 import {applyTables, gainTables, type Gains} from '../../core/white/gains.js';
 
 /** Widest preview that is worked on, px: a larger one would hold the page for longer than a frame. */
-const WIDEST = 800;
+const WIDEST = 720;
 
 /** Draws a picture as shot on the left of a line and with the gains, in linear light, on the right. */
 export class Wipe {

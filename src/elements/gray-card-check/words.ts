@@ -156,7 +156,7 @@ export function offText(reading: CardReading, patch: Patch): string {
 
 /** How even a patch is. */
 export function evenText(reading: CardReading, patch: Patch): string {
-  return isCutOff(reading, patch) ? 'unknown' : `within ${percent(reading.unevenness[patch])}`;
+  return isCutOff(reading, patch) ? 'unknown' : percent(reading.unevenness[patch]);
 }
 
 /** The codes of a patch: `118 117 117`. */
@@ -213,9 +213,9 @@ export const WORDS = {
   whole: 'Show the whole shot',
   again: 'Look for the card again',
   byNumbers: 'Frames by numbers',
-  markField: {white: 'W: left, top, size', gray: 'G: left, top, size', black: 'K: left, top, size'},
+  markField: {white: 'W: left, top, size, px', gray: 'G: left, top, size, px', black: 'K: left, top, size, px'},
   table: 'The three patches',
-  columns: {patch: 'Patch', codes: 'sRGB', off: 'Off by', even: 'Even'},
+  columns: {patch: 'Patch', codes: 'sRGB', off: 'Off by', even: 'Uneven by'},
   found: 'Findings',
   light: 'The light',
   gains: 'Gains, on linear light',
