@@ -47,12 +47,14 @@ export function withValues(state: ShotState, values: Partial<Shot>): ShotState {
   return next;
 }
 
-/** The state with whatever `other` says and `state` does not. */
+/** The state with whatever `other` says of values that `state` says nothing of. */
 export function filledFrom(state: ShotState, other: ShotState): ShotState {
+  const unsaid = <T extends object>(record: T): T => Object.fromEntries(Object.entries(record)
+    .filter(([key]) => !(key in state.values || key in state.texts || key in state.problems))) as T;
   return {
-    values: {...other.values, ...state.values},
-    texts: {...other.texts, ...state.texts},
-    problems: {...other.problems, ...state.problems},
+    values: {...unsaid(other.values), ...state.values},
+    texts: {...unsaid(other.texts), ...state.texts},
+    problems: {...unsaid(other.problems), ...state.problems},
   };
 }
 

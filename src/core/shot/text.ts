@@ -1,3 +1,4 @@
+import {exactFromNominal} from '../exposure/clicks.js';
 import {SETTINGS} from '../exposure/stops.js';
 import {writeStops} from '../exposure/write.js';
 import {lengthIn} from '../units.js';
@@ -29,9 +30,9 @@ export function settingsText(values: Partial<Shot>): string {
   return SETTINGS.map((key) => writtenOf(key, shot[key])).join(', ');
 }
 
-/** One value as its field writes it, lengths of the set in the unit of the shot. */
+/** One value as its field writes it beside its label, lengths of the set in the unit of the shot. */
 export function valueWords(key: ShotKey, value: Shot[ShotKey], unit: Shot['unit']): string {
-  const written = writtenOf(key, value);
+  const written = writtenOf(key, value).replace(/^ISO /, '');
   const ofCamera = key === 'focalLength' || key === 'sensorWidth' || key === 'sensorHeight';
   if (unit === 'mm' || ofCamera || typeof value !== 'number' || !written.endsWith(' mm')) return written;
   return `${+lengthIn(value, unit).toPrecision(4)} ${unit}`;
@@ -61,7 +62,7 @@ export function sheetOf({title, values, texts, measured}: Pick<ShotRecord, 'titl
 /** What was measured, line by line. */
 export function measuredLines(measured: Measured): readonly (readonly [label: string, text: string])[] {
   const {photo, taken, width, height, atBlack, atWhite, roomBelow, roomAbove} = measured;
-  const said = SETTINGS.flatMap((key) => (measured[key] ? [writtenOf(key, measured[key])] : [])).join(', ');
+  const said = SETTINGS.flatMap((key) => (measured[key] ? [writtenOf(key, exactFromNominal(key, measured[key]))] : [])).join(', ');
   const share = (part: number | undefined) => part !== undefined && (part > 0 && part < 0.0001 ? 'under 0.01 %' : `${+(part * 100).toFixed(2)} %`);
   const room = (stops: number | undefined) => stops !== undefined && `${writeStops(stops, 1).replace('+', '')} ${stops > 1.001 || stops < 0.05 ? 'stops' : 'stop'}`;
   const lines: readonly (readonly [string, string | false | undefined])[] = [

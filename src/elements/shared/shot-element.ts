@@ -120,6 +120,15 @@ export abstract class ShotElement extends LitElement {
     this.dispatchEvent(new ShotChangeEvent(changes, this.shot));
   }
 
+  /**
+   * Takes a whole shot, as a link or a record has it; what it does not say is said no more. The event tells the page
+   * when a reader did it.
+   */
+  protected replace(next: ShotState, byReader: boolean): void {
+    this.#take(next);
+    if (byReader) this.dispatchEvent(new ShotChangeEvent(next.values, this.shot));
+  }
+
   /** Text that reads well but cannot be set here: it stays in its field, with the reason beside it. */
   protected refuse(key: ShotKey, text: string, problem: Problem): void {
     const {state} = this.#bench;

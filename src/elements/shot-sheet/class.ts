@@ -1,0 +1,384 @@
+import {html, nothing, type PropertyDeclarations, type PropertyValues, type TemplateResult} from 'lit';
+import {live} from 'lit/directives/live.js';
+import {shotDifference} from '../../core/shot/difference.js';
+import {shotKeys} from '../../core/shot/given.js';
+import {readLink, writeLink, type LinkNotice} from '../../core/shot/link.js';
+import {recordOf, stateOf, type Measured, type ShotRecord} from '../../core/shot/record.js';
+import {EMPTY_STATE, type ShotState} from '../../core/shot/state.js';
+import {settingsText, sheetOf} from '../../core/shot/text.js';
+import type {Photo} from '../../photo/open.js';
+import {textField} from '../shared/fields.js';
+import {ShotElement} from '../shared/shot-element.js';
+import {familyStyles} from '../shared/styles.js';
+import type {Along} from './along.js';
+import {ShotsChangeEvent} from './events.js';
+import {moved, without} from './kept.js';
+import {forget, memoryKey, recall, remember} from './memory.js';
+import {drawKept, drawSmall, smallPicture} from './picture.js';
+import {sheetGroups} from './sheet-view.js';
+import {sheetStyles} from './styles.js';
+import {
+  WORDS, changeWords, faultWords, forgetfulWords, importedWords, keptWords, moveWords, noticeWords, ofShot, pictureWords, putBackWords, removeWords, titleOf,
+  undoWords, verdictWords,
+} from './words.js';
+
+/** Quiet time after which a photo is measured, ms: a crop may be on the move. */
+const STILL_MS = 300;
+
+/** Steps that can be undone. */
+const MOST_UNDO = 30;
+
+/** How things stood before a reader's act. */
+interface Before {
+  readonly what: string;
+  readonly shots: readonly ShotRecord[];
+  readonly state: ShotState;
+}
+
+/**
+ * The record of the bench's shot: everything set and measured, a note and a small picture. Shots can be kept in order,
+ * and taken along as link, text, card, file and on paper. Nothing leaves the device.
+ *
+ * @summary The record of a shot, to be kept, carried on and repeated
+ * @slot - Fallback: shown where the script does not run
+ * @attr {string} bench - Name of the shot shared with other elements of the page
+ * @attr {boolean} follow-link - Takes the shot out of the page's address, and follows when it changes
+ * @attr {string} page - Address that links and frames lead to; this page when it is not said
+ * @attr {string} scripts - Where the scripts of snippets lie: `lampblack/` when it is not said
+ * @attr {string} note - Note on the shot; every other value of a shot is an attribute here too: `aperture`, `base-depth` …
+ * @fires {ShotsChangeEvent} shots-change - After a reader kept, moved, removed or imported shots
+ * @fires {ShotChangeEvent} shot-change - After a reader wrote a note or put a kept shot on the bench
+ * @fires {ShotProblemEvent} shot-problem - When text or a value could not be used
+ * @csspart plate - The whole element
+ * @csspart verdict - The sentence that sums up
+ * @csspart sheet - The record of the shot
+ * @csspart kept - The list of kept shots
+ * @csspart field - A label with its field
+ * @cssprop [--lampblack-accent=#b26a00] - What can be moved
+ * @cssprop [--lampblack-paper=transparent] - Ground of the element
+ * @cssprop [--lampblack-line] - Ruled lines
+ * @cssprop [--lampblack-quiet] - Labels and notes
+ * @cssprop [--lampblack-gap=1em] - Space between parts
+ * @cssprop [--lampblack-radius=0.2em] - Corners of buttons
+ */
+export class ShotSheet extends ShotElement {
+  static override readonly shotKeys = shotKeys();
+
+  static override styles = [familyStyles, sheetStyles];
+
+  static override properties: PropertyDeclarations = {
+    followLink: {type: Boolean, attribute: 'follow-link'}, page: {}, scripts: {}, shots: {attribute: false},
+    name: {state: true}, message: {state: true}, notices: {state: true}, measured: {state: true}, remembering: {state: true}, along: {state: true},
+  };
+
+  /** Whether the shot of the page's address is taken. @attr follow-link */
+  declare followLink: boolean;
+  /** Address that links lead to. @attr page */
+  declare page: string | null;
+  /** Where the scripts of snippets lie. @attr scripts */
+  declare scripts: string;
+  /** The shots that are kept, in order. */
+  declare shots: readonly ShotRecord[];
+  /** Note on the shot. */
+  declare note: string;
+
+  /** What the shot will be called once it is kept. */
+  declare protected name: string;
+  /** What was done, or why not. */
+  declare protected message: string;
+  declare protected notices: readonly LinkNotice[];
+  declare protected measured: Measured;
+  declare protected remembering: boolean;
+  declare protected along: Along | null;
+
+  #kept: readonly string[] = [];
+  #undo: readonly Before[] = [];
+  #measuredOf: {readonly photo: Photo | undefined; readonly crop: string} = {photo: undefined, crop: ''};
+  #small: {readonly photo: Photo | undefined; readonly crop: string; readonly picture?: string} = {photo: undefined, crop: ''};
+  #still: ReturnType<typeof setTimeout> | undefined;
+  readonly #drawn = new WeakMap<HTMLCanvasElement, unknown>();
+
+  constructor() {
+    super();
+    this.followLink = false;
+    this.page = null;
+    this.scripts = 'lampblack/';
+    this.shots = [];
+    this.name = this.message = '';
+    this.notices = [];
+    this.measured = {};
+    this.remembering = false;
+    this.along = null;
+  }
+
+  override connectedCallback(): void {
+    // A property set before the element was defined hides the accessor until it is set again.
+    for (const name of ['followLink', 'page', 'scripts', 'shots'] as const) {
+      if (!Object.hasOwn(this, name)) continue;
+      const early: unknown = this[name];
+      delete (this as Partial<Record<typeof name, unknown>>)[name];
+      Object.assign(this, {[name]: early});
+    }
+    const first = !this.hasUpdated;
+    super.connectedCallback();
+    window.addEventListener('hashchange', this.#hashChanged);
+    window.addEventListener('storage', this.#stored);
+    if (first && this.followLink) this.#follow();
+    const recalled = recall(memoryKey(this.bench));
+    if (typeof recalled === 'object' && recalled.text !== null && !this.remembering) void this.#recall(recalled.text);
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    window.removeEventListener('hashchange', this.#hashChanged);
+    window.removeEventListener('storage', this.#stored);
+    clearTimeout(this.#still);
+  }
+
+  protected override willUpdate(changed: PropertyValues): void {
+    super.willUpdate(changed);
+    if (changed.get('followLink') === false && this.followLink && this.hasUpdated) this.#follow();
+    this.#measure();
+  }
+
+  protected override updated(): void {
+    super.updated();
+    for (const canvas of this.renderRoot.querySelectorAll('canvas')) this.#draw(canvas);
+  }
+
+  protected override verdictText(): string {
+    const last = this.shots.at(-1);
+    const {values} = this.state;
+    return verdictWords(settingsText(values), last ? {count: this.shots.length, changes: shotDifference(last.values, values)} : null, this.shot.unit);
+  }
+
+  // —— the record ——
+
+  /** The record of the shot as it stands now. */
+  get record(): ShotRecord {
+    const photo = this.thing<Photo>('photo');
+    const crop = JSON.stringify(this.shot.crop);
+    if (this.#small.photo !== photo || this.#small.crop !== crop) {
+      const picture = photo && photo.preview.width > 0 ? smallPicture(photo.preview, this.shot.crop) : undefined;
+      this.#small = {photo, crop, ...(picture && {picture})};
+    }
+    const {picture} = this.#small;
+    return recordOf(this.state, {
+      title: this.name.trim().slice(0, 200), made: new Date().toISOString(), measured: this.measured, ...(picture && {picture}),
+    });
+  }
+
+  /** Address of a page with this shot in it. */
+  get link(): string {
+    const base = (this.page ? new URL(this.page, this.baseURI).href : location.href).replace(/#.*$/s, '');
+    return `${base}#${writeLink(this.state, this.#kept)}`;
+  }
+
+  /** Measures the photo of the bench once its crop is still. */
+  #measure(): void {
+    const lying = this.thing<Photo>('photo');
+    const photo = lying && lying.preview.width > 0 ? lying : undefined;
+    const crop = JSON.stringify(this.shot.crop);
+    const before = this.#measuredOf;
+    if (photo === before.photo && (crop === before.crop || !photo)) return;
+    this.#measuredOf = {photo, crop};
+    clearTimeout(this.#still);
+    if (!photo) this.measured = {};
+    else this.#still = setTimeout(() => { void this.#measureNow(photo, crop); }, STILL_MS);
+  }
+
+  async #measureNow(photo: Photo, crop: string): Promise<void> {
+    const {fileFacts, measureCrop} = await import('./measure.js');
+    const measured = {...fileFacts(photo), ...await measureCrop(photo, this.shot.crop)};
+    if (this.#measuredOf.photo === photo && this.#measuredOf.crop === crop) this.measured = measured;
+  }
+
+  #draw(canvas: HTMLCanvasElement): void {
+    const at = canvas.dataset.at;
+    const picture = at === undefined ? undefined : this.shots[Number(at)]?.picture;
+    const preview = this.thing<Photo>('photo')?.preview;
+    const wanted = at === undefined ? `${JSON.stringify(this.shot.crop)} ${preview?.width}` : picture;
+    if (this.#drawn.get(canvas) === wanted && at !== undefined) return;
+    this.#drawn.set(canvas, wanted);
+    if (at === undefined && preview && preview.width > 0) drawSmall(canvas, preview, this.shot.crop);
+    else if (picture) void drawKept(canvas, picture).then((drawn) => { canvas.hidden = !drawn; });
+  }
+
+  // —— links ——
+
+  readonly #hashChanged = (): void => { if (this.followLink) this.#follow(); };
+
+  #follow(): void {
+    const reading = readLink(location.hash);
+    if (!reading) return;
+    if (this.state !== EMPTY_STATE && this.hasUpdated) this.#before(WORDS.link);
+    this.#kept = reading.kept;
+    this.notices = reading.notices;
+    this.replace(reading.state, false);
+    this.message = WORDS.linkTaken;
+  }
+
+  // —— keeping ——
+
+  #before(what: string): void {
+    this.#undo = [...this.#undo, {what, shots: this.shots, state: this.state}].slice(-MOST_UNDO);
+    this.notices = [];
+  }
+
+  /** Takes a list that a reader made, keeps it on the device where that was asked for, and tells the page. */
+  #take(shots: readonly ShotRecord[], message: string): void {
+    this.shots = shots;
+    this.message = message;
+    void this.#store();
+    this.dispatchEvent(new ShotsChangeEvent(shots));
+  }
+
+  #keep(): void {
+    const count = this.shots.length + 1;
+    this.#before(`${WORDS.keep.toLowerCase()}`);
+    const {record} = this;
+    this.name = '';
+    this.#take([...this.shots, {...record, title: record.title || titleOf(count)}], keptWords(count));
+  }
+
+  #remove(at: number): void {
+    this.#before(removeWords(at + 1));
+    this.#take(without(this.shots, at), '');
+    void this.updateComplete.then(() => { this.renderRoot.querySelector<HTMLElement>('.undo')?.focus(); });
+  }
+
+  #move(at: number, to: number): void {
+    this.#before(moveWords(at + 1));
+    this.#take(moved(this.shots, at, to), '');
+    const way = to < at ? '.up' : '.down';
+    void this.updateComplete.then(() => {
+      const row = this.renderRoot.querySelectorAll('.kept > li')[to];
+      (row?.querySelector<HTMLElement>(`${way}:not(:disabled)`) ?? row?.querySelector<HTMLElement>('button:not(:disabled)'))?.focus();
+    });
+  }
+
+  #putBack(at: number): void {
+    const shot = this.shots[at];
+    if (!shot) return;
+    this.#before(putBackWords(at + 1));
+    this.replace(stateOf(shot), true);
+  }
+
+  #undoLast(): void {
+    const last = this.#undo.at(-1);
+    if (!last) return;
+    this.#undo = this.#undo.slice(0, -1);
+    if (last.state !== this.state) this.replace(last.state, true);
+    if (last.shots !== this.shots) this.#take(last.shots, '');
+    else this.message = '';
+    this.notices = [];
+    void this.updateComplete.then(() => { this.renderRoot.querySelector<HTMLElement>('.undo, .keep')?.focus(); });
+  }
+
+  /** Adds shots that came from a file, after those that are there. */
+  addShots(shots: readonly ShotRecord[]): void {
+    this.#before(WORDS.import);
+    this.#take([...this.shots, ...shots], importedWords(shots.length));
+  }
+
+  // —— this device ——
+
+  /** Shots from an earlier visit. What cannot be read is left where it is. */
+  async #recall(text: string): Promise<void> {
+    const {isFault, readDocument} = await import('../../core/shot/document.js');
+    const read = readDocument(text);
+    if (isFault(read)) {
+      this.message = faultWords(read, WORDS.memory);
+      return;
+    }
+    this.shots = [...read, ...this.shots];
+    this.remembering = true;
+  }
+
+  async #store(): Promise<void> {
+    if (!this.remembering) return;
+    const {writeDocument} = await import('../../core/shot/document.js');
+    const why = remember(memoryKey(this.bench), writeDocument(this.shots));
+    if (!why) return;
+    this.message = forgetfulWords(why);
+    this.remembering = false;
+  }
+
+  async #toggleMemory(): Promise<void> {
+    this.remembering = !this.remembering;
+    this.message = this.remembering ? WORDS.remembered : WORDS.forgotten;
+    if (this.remembering) await this.#store();
+    else forget(memoryKey(this.bench));
+  }
+
+  /** Another window of this page changed what is kept. */
+  readonly #stored = (event: StorageEvent): void => {
+    if (event.key !== memoryKey(this.bench) || !this.remembering || event.newValue === null) return;
+    this.#before(WORDS.otherPage);
+    this.shots = [];
+    void this.#recall(event.newValue);
+  };
+
+  // —— drawing ——
+
+  protected override render(): TemplateResult {
+    const sheet = sheetOf({title: this.name, values: this.state.values, texts: this.state.texts, measured: this.measured});
+    const photo = this.thing<Photo>('photo');
+    const pictured = photo !== undefined && photo.preview.width > 0;
+    const undo = this.#undo.at(-1);
+    return html`<section class="plate" part="plate" aria-label=${WORDS.sheet}>
+      <p class="verdict" part="verdict">${this.verdictText()}</p>
+      ${this.notices.map((notice) => html`<p class="problem">${noticeWords(notice)}</p>`)}
+      <div class="sheet ${pictured ? 'pictured' : ''}" part="sheet">
+        ${pictured ? html`<canvas role="img" aria-label=${pictureWords(this.name || WORDS.now)}></canvas>` : nothing}
+        ${sheet.groups.length ? sheetGroups(sheet.groups) : html`<p class="note">${WORDS.nothing}</p>`}
+      </div>
+      <div class="writing">
+        ${textField({id: 'name', label: WORDS.name, text: this.name, hint: WORDS.namePlaceholder, onType: (text) => { this.name = text; }})}
+        <div class="field" part="field"><label for="note">${WORDS.note}</label>
+          <textarea id="note" .value=${live(this.shot.note)} @change=${(event: Event) => { this.type('note', (event.target as HTMLTextAreaElement).value); }}></textarea></div>
+      </div>
+      <div class="row screen-only">
+        <button type="button" class="keep" @click=${() => { this.#keep(); }}>${WORDS.keep}</button>
+        <button type="button" aria-pressed=${this.remembering ? 'true' : 'false'} @click=${() => { void this.#toggleMemory(); }}>${WORDS.remember}</button>
+        ${undo ? html`<button type="button" class="undo" @click=${() => { this.#undoLast(); }}>${undoWords(undo.what)}</button>` : nothing}
+        <p class="note message" role="status">${this.message}</p>
+      </div>
+      ${this.shots.length ? html`<h3 id="kept">${WORDS.kept}</h3>
+        <ol class="kept" part="kept" aria-labelledby="kept">${this.shots.map((shot, at) => this.#renderKept(shot, at))}</ol>` : nothing}
+      <details class="screen-only" @toggle=${this.#openAlong}><summary>${WORDS.along}</summary>${this.along?.renderAlong() ?? nothing}</details>
+      <details class="screen-only" @toggle=${this.#openAlong}><summary>${WORDS.page}</summary>${this.along?.renderPage() ?? nothing}</details>
+      ${this.renderAnnouncement()}
+    </section>`;
+  }
+
+  #renderKept(shot: ShotRecord, at: number): TemplateResult {
+    const before = this.shots[at - 1];
+    const changes = before ? shotDifference(before.values, shot.values) : [];
+    const unit = shot.values.unit ?? 'mm';
+    return html`<li>
+      <span class="count">${at + 1}</span>
+      <div class="told">
+        <p class="taken">${settingsText(shot.values)}</p>
+        <p class="note">${shot.title} · <time datetime=${shot.made}>${new Date(shot.made).toLocaleString(undefined, {dateStyle: 'medium', timeStyle: 'short'})}</time></p>
+        ${shot.values.note ? html`<p>${shot.values.note}</p>` : nothing}
+        ${changes.length ? html`<ul class="changes">${changes.map((change) => html`<li>${changeWords(change, unit)}</li>`)}</ul>`
+          : html`<p class="note">${before ? WORDS.same : WORDS.first}</p>`}
+        <div class="row screen-only">
+          <button type="button" aria-label=${ofShot(WORDS.putBack, at + 1)} @click=${() => { this.#putBack(at); }}>${WORDS.putBack}</button>
+          <button type="button" class="up" ?disabled=${at === 0} aria-label=${ofShot(WORDS.up, at + 1)} @click=${() => { this.#move(at, at - 1); }}>${WORDS.up}</button>
+          <button type="button" class="down" ?disabled=${at === this.shots.length - 1} aria-label=${ofShot(WORDS.down, at + 1)} @click=${() => { this.#move(at, at + 1); }}>${WORDS.down}</button>
+          <button type="button" aria-label=${ofShot(WORDS.remove, at + 1)} @click=${() => { this.#remove(at); }}>${WORDS.remove}</button>
+        </div>
+      </div>
+      ${shot.picture ? html`<canvas data-at=${at} role="img" aria-label=${pictureWords(shot.title)}></canvas>` : nothing}
+    </li>`;
+  }
+
+  /** What takes shots along is loaded when somebody looks for it. */
+  readonly #openAlong = async (): Promise<void> => {
+    if (this.along) return;
+    const {Along} = await import('./along.js');
+    this.along ??= new Along(this, () => { this.requestUpdate(); }, () => this.state);
+  };
+}
