@@ -22,13 +22,12 @@ import {MarkDrag} from './mark-drag.js';
 import {centredOn, closeUp, isInside, readMark, writeMark} from './marks.js';
 import {previewView, type Wiped} from './preview-view.js';
 import {PATCHES, thirdsToRight, type CardShot, type GrayCard} from './reading.js';
-import {framesOver, lineSample} from './stage-view.js';
+import {findingsList, patchesTable} from './reading-view.js';
+import {framesOver} from './stage-view.js';
 import {styles} from './styles.js';
 import {Wipe} from './wipe.js';
 import {SET_CHANGED, castSentence, changeSentence, holdsSentence, temperatureSentence} from './words-light.js';
-import {
-  PATCH_LETTERS, PATCH_NAMES, WORDS, codesText, evenText, findings, markingText, nextMark, offText, shotText, verdict,
-} from './words.js';
+import {WORDS, markingText, nextMark, shotText, verdict} from './words.js';
 
 /** Typed frames that could not be used. */
 type MarkProblems = Readonly<Partial<Record<Patch, Problem | undefined>>>;
@@ -303,19 +302,9 @@ export class GrayCardCheck extends CardPhotoElement {
   }
 
   private renderReading(card: GrayCard, {photo}: CardShot): TemplateResult {
-    const {reading} = card;
-    const isBad = (patch: Patch, ...kinds: string[]): boolean => reading.faults.some((fault) => kinds.includes(fault.fault)
-      && (fault.fault === 'uneven' ? fault.patch : fault.fault.split('-')[0]) === patch);
     const thirds = card.trusted ? thirdsToRight(card.exposureError) : 0;
     const way = thirds === 0 ? undefined : tradeFor(photo, this.shot, thirds);
-    return html`<table part="patches"><caption>${WORDS.table}</caption>
-      <thead><tr><th scope="col">${WORDS.columns.patch}</th><th scope="col">${WORDS.columns.codes}</th><th scope="col">${WORDS.columns.off}</th><th scope="col">${WORDS.columns.even}</th></tr></thead>
-      <tbody>${PATCHES.map((patch) => html`<tr><th scope="row"><b>${PATCH_LETTERS[patch]}</b>${lineSample(patch)}<span class="word">${PATCH_NAMES[patch]}</span></th>
-        <td dir="ltr">${codesText(reading, patch)}</td>
-        <td dir="auto" class=${isBad(patch, `${patch}-clipped`, 'black-lifted', 'gray-black') ? 'bad' : nothing}>${offText(reading, patch)}</td>
-        <td dir="auto" class=${isBad(patch, 'uneven') ? 'bad' : nothing}>${evenText(reading, patch)}</td></tr>`)}</tbody></table>
-      <ul class="findings">${findings(card).map(({seen, then}, at) => html`<li class=${!card.trusted || at < reading.faults.length ? 'against' : nothing}>
-        <strong>${seen}</strong><span>${then}</span></li>`)}</ul>
+    return html`${patchesTable(card.reading)}${findingsList(card)}
       ${way ? wayTo(way, thirds, this.shot, () => {
         this.act({
           [this.shot.pay]: way.to[this.shot.pay], correction: thirds / 3,

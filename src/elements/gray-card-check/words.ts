@@ -78,6 +78,8 @@ function againstUneven(brighter: Side): string {
 export interface Finding {
   readonly seen: string;
   readonly then: string;
+  /** Whether it speaks against the card. */
+  readonly against?: true;
 }
 
 /** Everything that speaks against the card, and how its exposure lies. What the verdict said is not said again. */
@@ -87,9 +89,10 @@ export function findings(card: GrayCard): Finding[] {
     return [{
       seen: 'Put W on the white patch, G on gray and K on black.',
       then: 'If they lie there already, the card mirrors a lamp so strongly that nothing can be read: turn it until the black patch goes dark.',
+      against: true,
     }];
   }
-  return [...reading.faults.map((fault) => faultFinding(fault, reading)), ...exposureFinding(card)];
+  return [...reading.faults.map((fault) => ({...faultFinding(fault, reading), against: true as const})), ...exposureFinding(card)];
 }
 
 function faultFinding(fault: CardFault, reading: CardReading): Finding {
