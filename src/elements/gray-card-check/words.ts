@@ -104,7 +104,7 @@ function faultFinding(fault: CardFault, reading: CardReading): Finding {
     };
     case 'gray-clipped': return {
       seen: `Gray is cut off at white in ${percent(fault.share)} of the patch: it has no colour left to measure.`,
-      then: 'Take the mirror image off the card first; if it is only too bright, expose two stops less.',
+      then: 'Take the mirror image off the card first; if it is only too bright, expose at least two and a half stops less.',
     };
     case 'gray-black': return {
       seen: `A colour of gray is at 0 in ${percent(fault.share)} of the patch: nothing multiplies it up.`, then: 'Expose more.',
