@@ -1,5 +1,6 @@
 import {expect, fixture, html} from '@open-wc/testing';
 import {sendKeys, sendMouse} from '@web/test-runner-commands';
+import {rgb} from 'culori';
 import '../../src/elements/backdrop-shade/define.js';
 import type {BackdropShade} from '../../src/elements/backdrop-shade/class.js';
 import {brightestBelowGray} from '../../src/core/light/reach.js';
@@ -9,6 +10,7 @@ import {visibleShare} from '../../src/core/light/lamp.js';
 import {moveFor, shadowOf, sheetFor, spotOf} from '../../src/elements/backdrop-shade/draw.js';
 import {readSet, setOf} from '../../src/elements/backdrop-shade/reading.js';
 import {CAUTIONS} from '../../src/elements/backdrop-shade/words.js';
+import {benchNamed} from '../../src/elements/shared/bench.js';
 import type {ShotChangeEvent, ShotProblemEvent} from '../../src/elements/shared/events.js';
 
 const KEY_FILL = 'key 180x180 at -230,-200,300 aim 0,0,45 power 0; fill 420x420 at 360,-330,180 aim 0,0,45 power -1.492';
@@ -311,6 +313,40 @@ describe('backdrop-shade', () => {
     expect(words(el)).to.contain('“300” does not read as a code from 0 to 255');
     await typeInto(el, 'photo-code', String(Math.round(readSet(el.shot).brightest.code)));
     expect(words(el)).to.contain('The photo agrees with the plan');
+  });
+
+  it('takes the level that was measured on the bench’s photo', async () => {
+    const el = await fixture<BackdropShade>(html`<backdrop-shade bench="shade-level" lights=${KEY_FILL}></backdrop-shade>`);
+    const channel = {mean: 0.0824, spread: 0, code: 80.6}; // the rendered spill picture, green mean of its probe
+    benchNamed('shade-level').put({level: {red: channel, green: channel, blue: channel, luminance: channel, stopsFromGray: -1.1, atWhite: 0, atBlack: 0, pixels: 9}});
+    await el.updateComplete;
+    one<HTMLDetailsElement>(el, 'details:has(#photo-code)').open = true;
+    button(el, 'Take code 81 from the photo').click();
+    await el.updateComplete;
+    expect(tidy(one(el, '#beside').textContent)).to.match(/^The photo’s backdrop is [\d.]+ stops? brighter than the plan says\. Likeliest of the plan: the (key|fill)/);
+  });
+
+  it('shows codes at the exposure that is set: a gray card metered and given a stop more is twice as bright', async () => {
+    // code of twice 0.18 in linear light, by an independent colour library (culori)
+    const twice = rgb({mode: 'lrgb', r: 0.36, g: 0.36, b: 0.36});
+    const el = await fixture<BackdropShade>(html`<backdrop-shade metered-shutter="1/4" shutter="1/2"></backdrop-shade>`);
+    expect(tidy(one(el, '.strip text').textContent)).to.equal(String(Math.round(255 * twice.r)));
+    expect(words(el)).to.contain('Exposed 1 stop brighter than metered');
+  });
+
+  it('says so when no light reaches the backdrop', async () => {
+    const el = await fixture<BackdropShade>(html`<backdrop-shade lights="key 180x180 at -230,-200,300; flag 4000x4000 at 0,300,500"></backdrop-shade>`);
+    expect(verdict(el)).to.equal('No light reaches the backdrop: code 0, black.');
+    await typeInto(el, 'photo-code', '40');
+    expect(words(el)).to.contain('comes from a lamp that is not in it');
+    expect(el.shadowRoot?.innerHTML).not.to.match(/NaN|Infinity/);
+  });
+
+  it('speaks inches to those who think in them', async () => {
+    const el = await fixture<BackdropShade>(html`<backdrop-shade unit="in" backdrop-distance="20 in"></backdrop-shade>`);
+    expect(one<HTMLInputElement>(el, '#backdrop-distance').value).to.equal('20 in');
+    await typeInto(el, 'at-2', '10');
+    expect(el.lights.lamps[0]?.position[2]).to.be.closeTo(254, 1e-9);
   });
 
   it('says whether mains lamps come out even, and sets the nearest even time with the aperture that pays', async () => {

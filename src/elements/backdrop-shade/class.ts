@@ -283,7 +283,7 @@ export class BackdropShade extends ShotElement {
         width=${strip.width} height=${strip.height} viewBox="0 0 ${strip.width} ${strip.height}">${stripPicture(strip, reading)}</svg></div>
       ${this.#renderWays(reading)}
       <div class="body">
-        <div class="column">${this.#renderDrawing(reading)}<p class="note screen-only">${WORDS.keys}</p>
+        <div class="column">${this.#renderDrawing(reading)}${reading.set.flags.length ? html`<p class="note">${WORDS.shadows}</p>` : nothing}<p class="note screen-only">${WORDS.keys}</p>
           <p class="note print-only">${writeLights(reading.shot.lights)}</p></div>
         <div class="column"><div class="fields">${backdropFields(this.#host)}</div>${this.#renderThings(reading)}</div>
       </div>`;

@@ -144,6 +144,7 @@ export function noneWords(kind: 'flag' | 'moves'): string {
 // —— a photo beside it ——
 
 export function photoWords({stops: more, byLamp}: Unexplained, lamps: readonly NamedLamp[]): string {
+  if (!Number.isFinite(more)) return 'By the plan no light reaches the backdrop: what the photo shows comes from a lamp that is not in it.';
   if (Math.abs(more) <= 0.2) return 'The photo agrees with the plan, within 0.2 stop.';
   const beside = `The photo’s backdrop is ${stops(more)} ${more > 0 ? 'brighter' : 'darker'} than the plan says.`;
   const ranked = byLamp.map((needed, lamp) => ({needed, lamp})).filter(({needed}) => needed !== null)
@@ -195,7 +196,8 @@ export const ADDING: Readonly<Record<Added, readonly [button: string, name: stri
 
 export const WORDS = {
   plate: 'Light on the backdrop', strip: 'The backdrop as it will look, with its code values', drawing: 'The set from above and from the side',
-  above: 'from above', side: 'from the side', card: 'gray card', under: 'stops under the card, brightest of each column', wish: 'wish', fullShadow: 'full shadow', softShadow: 'soft edge',
+  above: 'from above', side: 'from the side', card: 'gray card', under: 'stops under the card, brightest of each column', wish: 'wish',
+  shadows: 'Dark: full shadow of the lamp that a flag shades most. Hatched: its soft edge, where part of the lamp is seen.',
   find: 'Find a place for a card', move: 'Smallest move that does it', looking: 'Looking…', enough: 'It is dark enough already.',
   add: 'Add', things: 'Lamps, flags and the rest', takeAway: (name: string) => `Take the ${name} away`,
   wishField: 'Wanted under the card', wishHint: (value: number) => `stops: code ${code(value)}`, distance: 'Base to backdrop', material: 'Backdrop of',
