@@ -1,3 +1,4 @@
+import './gray-card-check/define.js';
 import './settings-trail/define.js';
 import './sharp-zone-bar/define.js';
 import './shot-plan/define.js';
