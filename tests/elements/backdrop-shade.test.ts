@@ -17,6 +17,13 @@ const KEY_FILL = 'key 180x180 at -230,-200,300 aim 0,0,45 power 0; fill 420x420 
 /** 52 W beside the key's 9 W: log2(52 / 9). */
 const SPILL = `${KEY_FILL}; ceiling lamp 130x130 at 70,170,620 aim 40,230,0 power 2.531`;
 
+/** Once it is drawn for the width it has. */
+async function drawn(el: BackdropShade): Promise<BackdropShade> {
+  for (let frame = 0; frame < 3; frame++) await new Promise((done) => { requestAnimationFrame(done); });
+  await el.updateComplete;
+  return el;
+}
+
 /** The set of the rendered series, drawn for the width it has. */
 async function spoiled(lights = SPILL): Promise<BackdropShade> {
   const el = await fixture<BackdropShade>(html`
@@ -24,9 +31,7 @@ async function spoiled(lights = SPILL): Promise<BackdropShade> {
     figure-height="94.6 mm" field-width="171.55 mm" focal-length="50 mm" sensor-width="23.5 mm" sensor-height="15.6 mm" tilt="6">
     Code 80: the ceiling lamp lights the backdrop.
   </backdrop-shade>`);
-  for (let frame = 0; frame < 3; frame++) await new Promise((done) => { requestAnimationFrame(done); });
-  await el.updateComplete;
-  return el;
+  return drawn(el);
 }
 
 const tidy = (text: string | null | undefined) => text?.replace(/[\s\u202f]+/g, ' ').trim() ?? '';
@@ -336,6 +341,7 @@ describe('backdrop-shade', () => {
 
   it('says so when no light reaches the backdrop', async () => {
     const el = await fixture<BackdropShade>(html`<backdrop-shade lights="key 180x180 at -230,-200,300; flag 4000x4000 at 0,300,500"></backdrop-shade>`);
+    await drawn(el);
     expect(verdict(el)).to.equal('No light reaches the backdrop: code 0, black.');
     await typeInto(el, 'photo-code', '40');
     expect(words(el)).to.contain('comes from a lamp that is not in it');
@@ -343,7 +349,7 @@ describe('backdrop-shade', () => {
   });
 
   it('speaks inches to those who think in them', async () => {
-    const el = await fixture<BackdropShade>(html`<backdrop-shade unit="in" backdrop-distance="20 in"></backdrop-shade>`);
+    const el = await drawn(await fixture<BackdropShade>(html`<backdrop-shade unit="in" backdrop-distance="20 in"></backdrop-shade>`));
     expect(one<HTMLInputElement>(el, '#backdrop-distance').value).to.equal('20 in');
     await typeInto(el, 'at-2', '10');
     expect(el.lights.lamps[0]?.position[2]).to.be.closeTo(254, 1e-9);

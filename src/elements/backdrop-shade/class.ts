@@ -1,45 +1,31 @@
 import {html, nothing, type PropertyDeclarations, type PropertyValues, type TemplateResult} from 'lit';
-import {unexplainedLight} from '../../core/light/backdrop.js';
-import type {Exposure} from '../../core/exposure/stops.js';
-import type {Mains} from '../../core/light/flicker.js';
-import {REFLECTANCES} from '../../core/light/reflectances.js';
 import {writeLights, type Lights} from '../../core/light/set-text.js';
 import type {TableSet} from '../../core/light/set.js';
-import type {SetMove} from '../../core/light/suggest.js';
 import {Problem} from '../../core/problem.js';
 import type {CropShare, ShotKey} from '../../core/shot/shot.js';
 import type {Level} from '../../core/tone/level.js';
-import {linearFromCode} from '../../core/tone/light.js';
 import {readNumber, type LengthUnit} from '../../core/units.js';
 import {ShotProblemEvent} from '../shared/events.js';
-import {choiceField, textField} from '../shared/fields.js';
 import {ShotElement} from '../shared/shot-element.js';
 import {familyStyles} from '../shared/styles.js';
 import {sheetFor, type Sheet} from './draw.js';
 import {backdropFields, thingFields, type EntryHost} from './entries.js';
+import {mainsView, photoView, type PhotoCode} from './extras.js';
 import {Mover} from './mover.js';
 import {picture} from './picture.js';
-import {UNSEEN, bestOff, byLight, changesOf, readSet, type Reading} from './reading.js';
-import {flickerOf, restored, withTime} from './restore.js';
+import {byLight, changesOf, readSet, type Reading} from './reading.js';
+import {restored} from './restore.js';
 import {stripPicture, stripSheet} from './strip.js';
 import {shadeStyles} from './styles.js';
 import {ADDED, added, lampOf, thingsOf, without, type Added, type Thing} from './things.js';
+import {waysView, type Found} from './ways-view.js';
 import {
-  ADDING, CAUTIONS, WORDS, closeWords, darkerWords, evenWords, flickerWords, impossible, keptWords, moveCost, moveTitle, nameOf,
-  noneWords, offWords, offsetWords, photoWords, refusedWords, restoreWords, swapWords, verdict, wishWords,
+  ADDING, CAUTIONS, WORDS, closeWords, darkerWords, impossible, keptWords, moveTitle, nameOf, noneWords, offsetWords, refusedWords, verdict, wishWords,
 } from './words.js';
-
-/** What a search found, for the set it was asked about. */
-interface Found {
-  readonly kind: 'flag' | 'moves';
-  readonly about: string;
-  /** `null` while it is still looking. */
-  readonly moves: readonly SetMove[] | null;
-}
 
 /** Values that have a field of their own; what is refused of the others is said at the end. */
 const FIELDED: readonly ShotKey[] = [
-  'lights', 'backdropDistance', 'backdropReflectance', 'backdropWish', 'shutter', 'aperture', 'figureWidth', 'figureHeight', 'baseDepth', 'fieldWidth',
+  'lights', 'backdropDistance', 'backdropReflectance', 'backdropWish', 'shutter', 'figureWidth', 'figureHeight', 'baseDepth', 'fieldWidth',
   'focalLength', 'tilt',
 ];
 
@@ -128,7 +114,7 @@ export class BackdropShade extends ShotElement {
   #found: Found | undefined;
   /** Light on the figure when the exposure in use was settled. */
   #metered: {readonly exposure: string; readonly onCard: number} | undefined;
-  #photo: {readonly text: string; readonly problem?: Problem; readonly code?: number} = {text: ''};
+  #photo: PhotoCode = {text: ''};
   readonly #mover = new Mover({
     sheet: () => this.#sheet,
     shot: () => this.shot,
@@ -281,9 +267,15 @@ export class BackdropShade extends ShotElement {
       <p class="reason">${wishWords(reading)} ${keptWords(reading)} ${darkerWords(reading)}</p>
       <div class="strip" part="strip"><svg role="img" aria-label="${WORDS.strip}: ${strip.named.map((at) => Math.round(reading.strip[at]?.code ?? 0)).join(', ')}"
         width=${strip.width} height=${strip.height} viewBox="0 0 ${strip.width} ${strip.height}">${stripPicture(strip, reading)}</svg></div>
-      ${this.#renderWays(reading)}
+      ${waysView(reading, this.#found, this.#pending, {
+        look: (kind) => { void this.#look(kind); },
+        take: (set, stops, chosen) => { void this.#take(set, stops, chosen); },
+        act: (changes) => { this.act(changes); },
+      })}
       <div class="body">
-        <div class="column">${this.#renderDrawing(reading)}${reading.set.flags.length ? html`<p class="note">${WORDS.shadows}</p>` : nothing}<p class="note screen-only">${WORDS.keys}</p>
+        <div class="column">${this.#renderDrawing(reading)}
+          ${reading.set.flags.length ? html`<p class="note">${WORDS.shadows}</p>` : nothing}
+          <p class="note screen-only">${WORDS.keys}</p>
           <p class="note print-only">${writeLights(reading.shot.lights)}</p></div>
         <div class="column"><div class="fields">${backdropFields(this.#host)}</div>${this.#renderThings(reading)}</div>
       </div>`;
@@ -295,39 +287,6 @@ export class BackdropShade extends ShotElement {
     return sheet ? html`<div class="drawing" part="drawing"><svg role="group" aria-label=${WORDS.drawing} width=${sheet.width} height=${sheet.height}
       viewBox="0 0 ${sheet.width} ${sheet.height}" @keydown=${mover.key} @pointerdown=${mover.grip} @pointermove=${mover.drag}
       @pointerup=${mover.release} @pointercancel=${mover.release}>${picture(sheet, reading, this.#chosen)}</svg></div>` : html``;
-  }
-
-  /** What can be looked for, and what was found. */
-  #renderWays(reading: Reading): TemplateResult {
-    const {shot, set} = reading;
-    const found = this.#found;
-    const pending = this.#pending;
-    const mend = restored(pending, shot);
-    const done = found?.moves;
-    const off = done ? bestOff(reading) : undefined;
-    const swap = done && reading.short > UNSEEN ? reading.darker : undefined;
-    const paid = (stops: number): Exposure | null => {
-      const {shutter} = restored(stops + pending, shot);
-      return shutter === undefined ? null : {...shot, shutter};
-    };
-    const way = (words: readonly [string, string], onClick: () => void): TemplateResult =>
-      html`<li><button type="button" @click=${onClick}><strong>${words[0]}</strong> <span>${words[1]}</span></button></li>`;
-    return html`<div class="part">
-      <div class="pair screen-only">
-        <button type="button" id="find" @click=${() => this.#look('flag')}>${WORDS.find}</button>
-        <button type="button" id="move" @click=${() => this.#look('moves')}>${WORDS.move}</button>
-      </div>
-      ${!found ? nothing : !done ? html`<p class="note">${WORDS.looking}</p>`
-        : done.length ? nothing : html`<p class="note">${found.kind === 'moves' && reading.short <= 0 ? WORDS.enough : noneWords(found.kind)}</p>`}
-      <ul class="ways">
-        ${(done ?? []).map((move) => way([moveTitle(move, shot), moveCost(move, shot, paid(move.stops))], () => {
-          void this.#take(move.set, move.stops, move.thing === 'new-flag' ? `flag${set.flags.length}` : undefined);
-        }))}
-        ${off ? way(offWords(off, reading, paid(off.stops)), () => { void this.#take(off.set, off.stops); }) : nothing}
-        ${swap ? way(swapWords(swap, reading), () => { this.act({backdropReflectance: REFLECTANCES[swap.material]}); }) : nothing}
-        ${mend.shutter === undefined ? nothing : way(restoreWords(pending, mend.shutter), () => { this.act(mend); })}
-      </ul>
-    </div>`;
   }
 
   #renderThings({shot}: Reading): TemplateResult {
@@ -365,8 +324,8 @@ export class BackdropShade extends ShotElement {
     return html`<div class="set-up">
       <p class="note">${offsetWords(reading)} ${this.shot.lights.table > 0 ? '' : WORDS.direct} ${WORDS.bounced}</p>
       ${others.map((key) => { const problem = problems[key]; return problem ? html`<p class="problem">${refusedWords(problem)}</p>` : nothing; })}
-      ${this.#renderPhoto(reading)}
-      ${this.#renderMains(reading)}
+      ${photoView(reading, this.#photo, this.thing<Level>('level')?.luminance.code, (text) => { this.#compare(text); })}
+      ${mainsView(host, this.mains, (mains) => { this.mains = mains; })}
       <details ?open=${hidden}>
         <summary>${WORDS.setUp}</summary>
         <div class="fields">
@@ -375,36 +334,6 @@ export class BackdropShade extends ShotElement {
         </div>
       </details>
     </div>`;
-  }
-
-  #renderPhoto(reading: Reading): TemplateResult {
-    const {text, problem, code} = this.#photo;
-    const measured = this.thing<Level>('level')?.luminance.code;
-    const beside = code === undefined ? undefined : unexplainedLight(reading.brightest, linearFromCode(code));
-    return html`<details>
-      <summary>${WORDS.photo}</summary>
-      <div class="fields">
-        ${textField({id: 'photo-code', label: WORDS.photoCode, hint: WORDS.photoHint, inputmode: 'decimal', text, problem, onType: (typed) => { this.#compare(typed); }})}
-        ${measured ? html`<button type="button" @click=${() => { this.#compare(String(+measured.toFixed(1))); }}>${WORDS.photoTake(measured)}</button>` : nothing}
-      </div>
-      ${beside ? html`<p class="note" role="status" id="beside">${photoWords(beside, reading.lamps)}</p>` : nothing}
-    </details>`;
-  }
-
-  #renderMains({shot}: Reading): TemplateResult {
-    const mains: Mains = /^\s*60/.test(this.mains) ? 60 : 50;
-    const check = flickerOf(mains, shot);
-    const even = check.even ? [] : [check.shorter, check.longer].filter((time) => time !== null)
-      .map((time) => withTime(time, shot)).filter((exposure) => exposure !== null);
-    return html`<details>
-      <summary>${WORDS.mains}: ${flickerWords(check, shot.shutter)}</summary>
-      <div class="fields">
-        ${choiceField({id: 'mains', label: WORDS.mainsField, value: String(mains), options: Object.entries(WORDS.mainsNames), onChoose: (value) => { this.mains = value; }})}
-        ${this.shotField('shutter', WORDS.shutter)}
-      </div>
-      <ul class="ways">${even.map((next) => { const [what, cost] = evenWords(next); return html`<li><button type="button"
-        @click=${() => { this.act({aperture: next.aperture, shutter: next.shutter}); }}><strong>${what}</strong> <span>${cost}</span></button></li>`; })}</ul>
-    </details>`;
   }
 
   get #host(): EntryHost {
