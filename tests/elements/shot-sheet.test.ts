@@ -419,6 +419,7 @@ describe('shot-sheet: files', () => {
     expect(other.shots).to.deep.equal(el.shots);
     expect(message(other)).to.equal('2 shots were added.');
     rows(other)[1]?.querySelector('button')?.click();
+    await other.updateComplete;
     expect(standing('sheet-other')).to.deep.equal(standing(el.bench ?? ''));
     await press(other, 'Undo: put shot 2');
     await press(other, 'Undo: import');
@@ -474,6 +475,29 @@ describe('shot-sheet: this device', () => {
     await press(next, 'Remember on this device');
     expect(localStorage.length).to.equal(0);
     expect(rows(next)).to.have.length(2);
+  });
+
+  it('does not double shots that the page brings along itself', async () => {
+    const own: ShotRecord = {title: 'The page’s own', made: '2026-03-01T12:00:00Z', values: {aperture: 4}, texts: {}, measured: {}};
+    const el = await fixture<ShotSheet>(html`<shot-sheet bench="sheet-own" .shots=${[own]}></shot-sheet>`);
+    await press(el, 'Remember on this device');
+    await until(el, () => localStorage.getItem(memoryKey('sheet-own')));
+    el.remove();
+    const next = await fixture<ShotSheet>(html`<shot-sheet bench="sheet-own" .shots=${[own]}></shot-sheet>`);
+    await until(next, () => button(next, 'Remember').getAttribute('aria-pressed') === 'true');
+    expect(next.shots).to.deep.equal([own]);
+  });
+
+  it('takes what another window of the page kept', async () => {
+    const el = await bearer('sheet-windows');
+    await press(el, 'Keep this shot');
+    await press(el, 'Remember on this device');
+    await until(el, () => localStorage.getItem(memoryKey('sheet-windows')));
+    const text = (localStorage.getItem(memoryKey('sheet-windows')) ?? '').replace('Shot 1', 'From the other window');
+    window.dispatchEvent(new StorageEvent('storage', {key: memoryKey('sheet-windows'), newValue: text}));
+    await until(el, () => el.shots[0]?.title === 'From the other window');
+    await press(el, 'Undo: take the shots of another window');
+    expect(el.shots[0]?.title).to.equal('Shot 1');
   });
 
   it('does not touch what it cannot read', async () => {

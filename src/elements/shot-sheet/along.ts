@@ -3,7 +3,8 @@ import {live} from 'lit/directives/live.js';
 import {isFault, readDocument, writeDocument} from '../../core/shot/document.js';
 import type {ShotRecord} from '../../core/shot/record.js';
 import type {ShotState} from '../../core/shot/state.js';
-import {settingsText, sheetOf, writeSheets, type SheetForm} from '../../core/shot/text.js';
+import {settingsText, sheetOf} from '../../core/shot/sheet.js';
+import {writeSheets, type SheetForm} from '../../core/shot/text.js';
 import {choiceField} from '../shared/fields.js';
 import {layCard, type Card} from './card.js';
 import {cardPng, cardSvg, pictureSize, printCard} from './card-picture.js';
@@ -12,10 +13,14 @@ import {drawKept} from './picture.js';
 import type {QrCode} from './qr.js';
 import {frameSnippet, scriptSnippet, shownOn, tagSnippet, type Shown} from './snippets.js';
 import {copyText, fileName, saveFile} from './take.js';
-import {FORMS, WORDS, faultWords, longLinkWords, optionWords, snippetFallback, titleOf} from './words.js';
+import {titleOf} from './words.js';
+import {ALONG, FORMS, faultWords, longLinkWords, optionWords, snippetFallback, unreadableWords} from './words-along.js';
 
 /** Which shots are meant: the one on the bench, all kept, or one of them. */
 type Which = 'now' | 'all' | `${number}`;
+
+/** More bytes than the most shots with the largest pictures take. */
+const LARGEST_FILE = 250_000_000;
 
 /** Everything that takes shots out of the page and brings them in. Loaded when somebody looks for it. */
 export class Along {
@@ -74,11 +79,11 @@ export class Along {
   async #saveCard(form: 'svg' | 'png' | 'print'): Promise<void> {
     const card = await this.#card();
     this.#cardFault = '';
-    if (form === 'print') this.#cardFault = printCard(card) ? '' : WORDS.noPrint;
+    if (form === 'print') this.#cardFault = printCard(card) ? '' : ALONG.noPrint;
     else {
       const file = form === 'svg' ? cardSvg(card) : await cardPng(card);
       if (file) saveFile(this.#fileName(form), file);
-      else this.#cardFault = WORDS.noPng;
+      else this.#cardFault = ALONG.noPng;
     }
     this.changed();
   }
@@ -118,40 +123,46 @@ export class Along {
   async #open(input: HTMLInputElement): Promise<void> {
     const [file] = input.files ?? [];
     input.value = '';
-    if (file) this.#import(await file.text(), file.name);
+    if (!file) return;
+    const text = file.size > LARGEST_FILE ? null : await file.text().catch(() => null);
+    if (text !== null) this.#import(text, file.name);
+    else {
+      this.#fault = unreadableWords(file.name);
+      this.changed();
+    }
   }
 
   // —— drawing ——
 
   #copyButton(id: string, label: string, text: () => string): TemplateResult {
     const {done} = this.#copying?.id === id ? this.#copying : {done: false};
-    return html`<button type="button" data-copy=${id} @click=${() => { void this.#copy(id, text()); }}>${label}${done ? html` <span role="status">· ${WORDS.copied}</span>` : nothing}</button>`;
+    return html`<button type="button" data-copy=${id} @click=${() => { void this.#copy(id, text()); }}>${label}${done ? html` <span role="status">· ${ALONG.copied}</span>` : nothing}</button>`;
   }
 
   #byHand(...ids: readonly string[]): TemplateResult | typeof nothing {
     const copying = this.#copying;
     if (!copying || copying.done || !ids.includes(copying.id)) return nothing;
-    return html`<div class="field wide"><label for="${copying.id}-by-hand">${WORDS.copyHere}</label>
+    return html`<div class="field wide"><label for="${copying.id}-by-hand">${ALONG.copyHere}</label>
       <textarea class="code" id="${copying.id}-by-hand" readonly rows="5" .value=${copying.text}></textarea></div>`;
   }
 
   renderAlong(): TemplateResult {
     const {shots} = this.sheet;
-    const options: readonly (readonly [Which, string])[] = [['now', WORDS.now], ...(shots.length ? [['all', WORDS.all] as const] : []),
+    const options: readonly (readonly [Which, string])[] = [['now', ALONG.now], ...(shots.length ? [['all', ALONG.all] as const] : []),
       ...shots.map(({title}, at) => [`${at}`, optionWords(at + 1, title)] as const)];
     return html`<div class="along">
       ${this.#renderLink()}
       <div>
-        <h3>${WORDS.textHead}</h3>
-        ${choiceField<Which>({id: 'which', label: WORDS.what, value: options.some(([value]) => value === this.#which) ? this.#which : 'now', options,
+        <h3>${ALONG.textHead}</h3>
+        ${choiceField<Which>({id: 'which', label: ALONG.what, value: options.some(([value]) => value === this.#which) ? this.#which : 'now', options,
           onChoose: (which) => { this.#which = which; this.#copying = null; this.changed(); }})}
         <div class="row">${(Object.keys(FORMS) as SheetForm[]).map((form) => this.#copyButton(form, FORMS[form], () => this.#text(form)))}</div>
         ${this.#byHand(...Object.keys(FORMS))}
-        <h3>${WORDS.cardHead}</h3>
+        <h3>${ALONG.cardHead}</h3>
         <div class="row">
-          <button type="button" @click=${() => { void this.#saveCard('svg'); }}>${WORDS.svg}</button>
-          <button type="button" @click=${() => { void this.#saveCard('png'); }}>${WORDS.png}</button>
-          <button type="button" @click=${() => { void this.#saveCard('print'); }}>${WORDS.print}</button>
+          <button type="button" @click=${() => { void this.#saveCard('svg'); }}>${ALONG.svg}</button>
+          <button type="button" @click=${() => { void this.#saveCard('png'); }}>${ALONG.png}</button>
+          <button type="button" @click=${() => { void this.#saveCard('print'); }}>${ALONG.print}</button>
         </div>
         ${this.#cardFault ? html`<p class="problem" role="alert">${this.#cardFault}</p>` : nothing}
       </div>
@@ -164,14 +175,14 @@ export class Along {
     this.#followQr(link);
     const qr = this.#qr;
     return html`<div>
-      <h3>${WORDS.linkHead}</h3>
+      <h3>${ALONG.linkHead}</h3>
       <p class="address">${link}</p>
       <div class="row">
-        ${this.#copyButton('link', WORDS.copyLink, () => link)}
-        <button type="button" class="show-qr" aria-expanded=${qr ? 'true' : 'false'} @click=${() => { void this.#toggleQr(); }}>${qr ? WORDS.hideQr : WORDS.showQr}</button>
+        ${this.#copyButton('link', ALONG.copyLink, () => link)}
+        <button type="button" class="show-qr" aria-expanded=${qr ? 'true' : 'false'} @click=${() => { void this.#toggleQr(); }}>${qr ? ALONG.hideQr : ALONG.showQr}</button>
       </div>
       ${this.#byHand('link')}
-      ${qr?.code ? html`<svg class="qr" viewBox="0 0 ${qr.code.size} ${qr.code.size}" role="img" aria-label=${WORDS.qr} shape-rendering="crispEdges">
+      ${qr?.code ? html`<svg class="qr" viewBox="0 0 ${qr.code.size} ${qr.code.size}" role="img" aria-label=${ALONG.qr} shape-rendering="crispEdges">
         <rect width=${qr.code.size} height=${qr.code.size}></rect><path d=${qr.code.path}></path></svg>` : nothing}
       ${qr && !qr.code ? html`<p class="problem">${longLinkWords(link.length)}</p>` : nothing}
     </div>`;
@@ -179,20 +190,20 @@ export class Along {
 
   #renderFile(): TemplateResult {
     return html`<div>
-      <h3>${WORDS.fileHead}</h3>
+      <h3>${ALONG.fileHead}</h3>
       <div class="row">
-        <button type="button" class="save" @click=${() => { saveFile(this.#fileName('json'), new Blob([writeDocument(this.#records)], {type: 'application/json'})); }}>${WORDS.save}</button>
-        ${this.#copyButton('file', WORDS.copyFile, () => writeDocument(this.#records))}
-        <label class="pick">${WORDS.open}<input type="file" accept=".json,application/json" @change=${(event: Event) => { void this.#open(event.target as HTMLInputElement); }}></label>
+        <button type="button" class="save" @click=${() => { saveFile(this.#fileName('json'), new Blob([writeDocument(this.#records)], {type: 'application/json'})); }}>${ALONG.save}</button>
+        ${this.#copyButton('file', ALONG.copyFile, () => writeDocument(this.#records))}
+        <label class="pick">${ALONG.open}<input type="file" accept=".json,application/json" @change=${(event: Event) => { void this.#open(event.target as HTMLInputElement); }}></label>
       </div>
       ${this.#byHand('file')}
       <div class="field">
-        <label for="pasted">${WORDS.paste}</label>
+        <label for="pasted">${ALONG.paste}</label>
         <textarea class="code" id="pasted" rows="3" spellcheck="false" .value=${live(this.#pasted)} aria-invalid=${this.#fault ? 'true' : nothing} aria-describedby=${this.#fault ? 'fault' : nothing}
           @input=${(event: Event) => { this.#pasted = (event.target as HTMLTextAreaElement).value; }}></textarea>
         ${this.#fault ? html`<p class="problem" id="fault" role="alert">${this.#fault}</p>` : nothing}
       </div>
-      <button type="button" class="add" @click=${() => { this.#import(this.#pasted, ''); }}>${WORDS.take}</button>
+      <button type="button" class="add" @click=${() => { this.#import(this.#pasted, ''); }}>${ALONG.take}</button>
     </div>`;
   }
 
@@ -205,17 +216,17 @@ export class Along {
     const settings = settingsText(this.state().values);
     const fallback = snippetFallback(settings);
     const snippets = [
-      ['tag', WORDS.tagSnippet, tagSnippet({tag, ...rest}, this.state(), fallback)],
-      ['script', WORDS.scriptSnippet, scriptSnippet(tag, sheet.scripts)],
-      ['frame', WORDS.frameSnippet, frameSnippet(sheet.link, settings)],
-      ['plain', WORDS.plainSnippet, writeSheets([sheetOf(sheet.record)], 'text')],
+      ['tag', ALONG.tagSnippet, tagSnippet({tag, ...rest}, this.state(), fallback)],
+      ['script', ALONG.scriptSnippet, scriptSnippet(tag, sheet.scripts)],
+      ['frame', ALONG.frameSnippet, frameSnippet(sheet.link, settings)],
+      ['plain', ALONG.plainSnippet, writeSheets([sheetOf(sheet.record)], 'text')],
     ] as const;
     return html`<div class="along">
-      ${shown.length > 1 ? html`<div class="wide">${choiceField({id: 'tag', label: WORDS.tag, value: tag, options: shown.map((one) => [one.tag, one.tag] as const),
+      ${shown.length > 1 ? html`<div class="wide">${choiceField({id: 'tag', label: ALONG.tag, value: tag, options: shown.map((one) => [one.tag, one.tag] as const),
         onChoose: (chosen) => { this.#tag = chosen; this.#copying = null; this.changed(); }})}</div>` : nothing}
       ${snippets.map(([id, label, text]) => html`<div>
         <div class="field"><label for="snippet-${id}">${label}</label><textarea class="code" id="snippet-${id}" readonly rows="6" spellcheck="false" .value=${text}></textarea></div>
-        ${this.#copyButton(`snippet-${id}`, WORDS.copy, () => text)}
+        ${this.#copyButton(`snippet-${id}`, ALONG.copy, () => text)}
         ${this.#byHand(`snippet-${id}`)}
       </div>`)}
     </div>`;

@@ -23,11 +23,11 @@ export function cardElement({width, height, parts}: Card): SVGSVGElement {
   svg.append(make('rect', {width, height, fill: PAPER}));
   for (const part of parts) {
     if (part.part === 'rule') {
-      svg.append(make('rect', {x: 36, y: part.y, width: width - 72, height: part.thick, fill: INK}));
+      svg.append(make('rect', {x: part.x, y: part.y, width: part.width, height: part.thick, fill: INK}));
     } else if (part.part === 'picture') {
       svg.append(make('image', {x: part.x, y: part.y, width: part.width, height: part.height, href: part.url}));
     } else {
-      svg.append(make('text', {x: part.x, y: part.y, 'font-size': part.size, 'font-weight': part.weight, fill: part.quiet ? QUIET : INK}, part.text));
+      svg.append(make('text', {x: part.x, y: part.y, 'font-size': part.size, 'font-weight': part.weight, fill: part.quiet ? QUIET : INK, ...(part.end && {'text-anchor': 'end'})}, part.text));
     }
   }
   return svg;

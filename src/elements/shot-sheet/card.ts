@@ -1,9 +1,9 @@
-import type {Sheet} from '../../core/shot/text.js';
+import type {Sheet} from '../../core/shot/sheet.js';
 
 /** A line of text, a rule or the picture of a card; px of the card. */
 export type CardPart =
-  | {readonly part: 'text'; readonly x: number; readonly y: number; readonly size: number; readonly weight: 400 | 600; readonly quiet: boolean; readonly text: string}
-  | {readonly part: 'rule'; readonly y: number; readonly thick: number}
+  | {readonly part: 'text'; readonly x: number; readonly y: number; readonly size: number; readonly weight: 400 | 600; readonly quiet: boolean; readonly end: boolean; readonly text: string}
+  | {readonly part: 'rule'; readonly x: number; readonly y: number; readonly width: number; readonly thick: number}
   | {readonly part: 'picture'; readonly x: number; readonly y: number; readonly width: number; readonly height: number; readonly url: string};
 
 export interface Card {
@@ -37,10 +37,11 @@ export function layCard(shots: readonly CardShot[]): Card {
 }
 
 function layShot(parts: CardPart[], {sheet, picture}: CardShot, top: number): number {
-  const text = (x: number, y: number, words: string, size: number, more: {weight?: 400 | 600; quiet?: boolean} = {}) => {
-    parts.push({part: 'text', x, y, size, weight: more.weight ?? 400, quiet: more.quiet ?? false, text: words});
+  const text = (x: number, y: number, words: string, size: number, more: {weight?: 400 | 600; quiet?: boolean; end?: boolean} = {}) => {
+    parts.push({part: 'text', x, y, size, weight: more.weight ?? 400, quiet: more.quiet ?? false, end: more.end ?? false, text: words});
   };
-  parts.push({part: 'rule', y: top, thick: 4});
+  const rule = (x: number, y: number, width: number, thick: number) => { parts.push({part: 'rule', x, y, width, thick}); };
+  rule(MARGIN, top, WIDTH - 2 * MARGIN, 4);
   const box = picture && {...fitted(picture), url: picture.url};
   if (box) parts.push({part: 'picture', x: WIDTH - MARGIN - box.width, y: top + 18, ...box});
   const wide = WIDTH - 2 * MARGIN - (box ? box.width + GUTTER : 0);
@@ -56,15 +57,16 @@ function layShot(parts: CardPart[], {sheet, picture}: CardShot, top: number): nu
     const x = MARGIN + column * (COLUMN + GUTTER);
     let at = (ends[column] as number) + 18;
     text(x, at, heading, 15, {weight: 600});
-    at += 4;
+    rule(x, at += 7, COLUMN, 1);
     for (const [label, value] of lines) {
-      text(x, at += 20, label, 13, {quiet: true});
+      text(x, at += 18, label, 13, {quiet: true});
       const room = COLUMN - label.length * 13 * LETTER - 12;
       const [first = '', ...rest] = value.length * 13 * LETTER <= room ? [value] : ['', ...wrap(value, COLUMN - 14, 13)];
-      if (first) text(x + COLUMN - Math.min(room, COLUMN * 0.45), at, first, 13, {weight: 600});
+      if (first) text(x + COLUMN, at, first, 13, {weight: 600, end: true});
       for (const line of rest) text(x + 14, at += 18, line, 13, {weight: 600});
+      rule(x, at += 6, COLUMN, 0.4);
     }
-    ends[column] = at + 12;
+    ends[column] = at + 16;
   }
   return Math.max(...ends);
 }

@@ -5,7 +5,7 @@ import {shotKeys} from '../../core/shot/given.js';
 import {readLink, writeLink, type LinkNotice} from '../../core/shot/link.js';
 import {recordOf, stateOf, type Measured, type ShotRecord} from '../../core/shot/record.js';
 import {EMPTY_STATE, type ShotState} from '../../core/shot/state.js';
-import {settingsText, sheetOf} from '../../core/shot/text.js';
+import {settingsText, sheetOf} from '../../core/shot/sheet.js';
 import type {Photo} from '../../photo/open.js';
 import {textField} from '../shared/fields.js';
 import {ShotElement} from '../shared/shot-element.js';
@@ -18,7 +18,7 @@ import {drawKept, drawSmall, smallPicture} from './picture.js';
 import {sheetGroups} from './sheet-view.js';
 import {sheetStyles} from './styles.js';
 import {
-  WORDS, changeWords, faultWords, forgetfulWords, importedWords, keptWords, moveWords, noticeWords, ofShot, pictureWords, putBackWords, removeWords, titleOf,
+  WORDS, changeWords, forgetfulWords, importedWords, keptWords, moveWords, noticeWords, ofShot, pictureWords, putBackWords, removeWords, titleOf,
   undoWords, verdictWords,
 } from './words.js';
 
@@ -285,13 +285,14 @@ export class ShotSheet extends ShotElement {
 
   /** Shots from an earlier visit. What cannot be read is left where it is. */
   async #recall(text: string): Promise<void> {
-    const {isFault, readDocument} = await import('../../core/shot/document.js');
+    const [{isFault, readDocument}, {faultWords}] = await Promise.all([import('../../core/shot/document.js'), import('./words-along.js')]);
     const read = readDocument(text);
     if (isFault(read)) {
       this.message = faultWords(read, WORDS.memory);
       return;
     }
-    this.shots = [...read, ...this.shots];
+    // The page may have brought shots of its own that were kept with the others before.
+    this.shots = [...read, ...this.shots.filter(({made, title}) => !read.some((shot) => shot.made === made && shot.title === title))];
     this.remembering = true;
   }
 

@@ -1,5 +1,5 @@
 import {html, type TemplateResult} from 'lit';
-import type {SheetGroup} from '../../core/shot/text.js';
+import type {SheetGroup} from '../../core/shot/sheet.js';
 
 /** Values longer than this take a line of their own. */
 const LONG = 26;

@@ -14,9 +14,9 @@ export const sheetStyles = css`
 
   .writing { display: grid; gap: 0.8em 1.6em; }
   textarea {
-    inline-size: 100%; min-block-size: 4.3em; padding: 0.3em 0.1em 0; color: inherit; background: transparent; font: inherit; line-height: 2em; resize: vertical;
+    inline-size: 100%; min-block-size: 4em; padding: 0 0.1em; color: inherit; background: transparent; font: inherit; line-height: 2em; resize: vertical;
     border: 0; border-radius: 0;
-    background-image: repeating-linear-gradient(transparent 0 calc(2em - 1px), var(--hairline) calc(2em - 1px) 2em); background-attachment: local; background-position-y: 0.3em;
+    background-image: repeating-linear-gradient(transparent 0 calc(2em - 1px), var(--hairline) calc(2em - 1px) 2em); background-attachment: local;
   }
   textarea.code { background-image: none; line-height: 1.45; font-family: ui-monospace, monospace; font-size: 0.85em; border: 1px solid var(--line); padding: 0.6em; overflow-wrap: anywhere; }
   .row { display: flex; flex-wrap: wrap; gap: 0.5em; align-items: center; }
@@ -27,7 +27,7 @@ export const sheetStyles = css`
   h3#kept { border: 0; padding: 0; margin-block-end: -0.6em; }
   .kept > li { display: grid; grid-template-columns: 2em minmax(0, 1fr); gap: 0.2em 0.9em; border-block-start: 1px solid var(--line); padding-block: 0.7em; }
   .count { font-weight: 700; font-size: 1.2em; line-height: 1.35; text-align: center; border-block: 2px solid currentColor; align-self: start; padding-block: 0.1em; }
-  .told { display: grid; gap: 0.15em; min-inline-size: 0; }
+  .told { display: grid; gap: 0.15em; align-content: start; min-inline-size: 0; }
   .told p { margin: 0; overflow-wrap: anywhere; }
   .taken { font-weight: 650; font-size: 1.1em; }
   .changes { display: grid; gap: 0.1em; font-size: 0.92em; }
@@ -65,6 +65,7 @@ export const sheetStyles = css`
     .writing { grid-template-columns: minmax(0, 1fr); }
     .groups { columns: 2; }
     .kept > li { break-inside: avoid; }
-    textarea { background-image: none; }
+    textarea { background-image: none; resize: none; }
+    .writing .note { display: none; }
   }
 `;

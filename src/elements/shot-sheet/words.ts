@@ -1,9 +1,8 @@
 import type {Difference} from '../../core/shot/difference.js';
-import {placeOf, type DocumentFault} from '../../core/shot/document.js';
 import {labelOf} from '../../core/shot/labels.js';
 import type {LinkNotice} from '../../core/shot/link.js';
 import type {Shot} from '../../core/shot/shot.js';
-import {valueWords, type SheetForm} from '../../core/shot/text.js';
+import {valueWords} from '../../core/shot/sheet.js';
 import {writeStops} from '../../core/exposure/write.js';
 import type {Forgetful} from './memory.js';
 
@@ -13,8 +12,8 @@ const together = (text: string): string => text.replaceAll(' ', '\u00a0');
 /** Stops that nobody would see in a picture. */
 const UNSEEN = 0.015;
 
-/** Longest piece of someone's text that a sentence repeats. */
-const quoted = (text: string): string => `“${text.length > 60 ? `${text.slice(0, 60)}…` : text}”`;
+/** The beginning of someone's text, in quotes. */
+export const quoted = (text: string): string => `“${text.length > 60 ? `${text.slice(0, 60)}…` : text}”`;
 
 function stopsWords(stops: number): string {
   const size = Math.abs(stops);
@@ -51,24 +50,6 @@ export function noticeWords(notice: LinkNotice): string {
   }
 }
 
-export function faultWords({fault, path, value, wanted}: DocumentFault, name: string): string {
-  const file = name ? `“${name}”` : 'This text';
-  switch (fault) {
-    case 'no-json': return `${file} is damaged or no file of shots: it is not complete JSON. Nothing was changed.`;
-    case 'foreign': return `${file} is JSON, but not a file of shots. Nothing was changed.`;
-    case 'newer': return `${file} was made by a later version (${shown(value)}) than this page reads. Nothing was changed; reload the page or ask for an older file.`;
-    case 'wrong': {
-      const {shot, name: where} = placeOf(path);
-      return `${file} cannot be taken: ${shot ? `${where || 'the shot'} of shot ${shot}` : where} is ${shown(value)}, wanted is ${wanted}. Nothing was changed.`;
-    }
-  }
-}
-
-function shown(value: unknown): string {
-  if (value === undefined) return 'missing';
-  return quoted(typeof value === 'string' ? value : JSON.stringify(value));
-}
-
 export function forgetfulWords(why: Forgetful): string {
   return why === 'full'
     ? 'This device has no room left for the shots. They stay on this page until it is closed: save a file to be safe.'
@@ -83,12 +64,7 @@ export const moveWords = (count: number): string => `move shot ${count}`;
 export const putBackWords = (count: number): string => `put shot ${count} on the bench`;
 export const ofShot = (what: string, count: number): string => `${what}: shot ${count}`;
 export const titleOf = (count: number): string => `Shot ${count}`;
-export const optionWords = (count: number, title: string): string => `${count}. ${title}`;
-export const longLinkWords = (length: number): string => `The link is ${length} characters long, more than a QR code holds. Copy it instead, or shorten the note.`;
-export const snippetFallback = (settings: string): string => `${settings}.`;
 export const pictureWords = (title: string): string => `Small picture of ${title}`;
-
-export const FORMS: Readonly<Record<SheetForm, string>> = {text: 'Plain text', markdown: 'Markdown', bbcode: 'BBCode', html: 'HTML'};
 
 export const WORDS = {
   sheet: 'Shot sheet',
@@ -113,34 +89,6 @@ export const WORDS = {
   memory: 'What this device kept',
   otherPage: 'take the shots of another window',
   along: 'Take it along: link, text, card, file, print',
-  what: 'Which shot',
   now: 'This one',
-  all: 'All kept',
-  linkHead: 'Link',
-  copyLink: 'Copy link',
-  showQr: 'Show QR code',
-  hideQr: 'Hide QR code',
-  qr: 'QR code of the link to this shot',
-  textHead: 'Text for places without script',
-  cardHead: 'Card and paper',
-  svg: 'Save SVG',
-  png: 'Save PNG',
-  noPng: 'This page does not let a PNG be drawn. The SVG has the same card.',
-  print: 'Print on one page',
-  noPrint: 'This page lets nothing be printed on its own. Save the SVG and print that.',
-  fileHead: 'File',
-  save: 'Save file',
-  copyFile: 'Copy file as text',
-  open: 'Open a file',
-  paste: 'or paste its text here',
-  take: 'Add these shots',
   page: 'Put it into a page of your own',
-  tag: 'Element',
-  tagSnippet: 'Tag with what is set',
-  scriptSnippet: 'Script line, once a page',
-  frameSnippet: 'In a frame, for places without scripts of your own',
-  plainSnippet: 'Plain text, where nothing else works',
-  copy: 'Copy',
-  copied: 'Copied',
-  copyHere: 'Copying is not allowed here. The text is selected: copy it by hand.',
 } as const;

@@ -9,7 +9,7 @@ export interface Bounds {
 }
 
 /** Numbers between which a limit is looked for. */
-const FAR = 1e15;
+const FAR = Number.MAX_VALUE;
 
 /** The limits of a number of a shot, to the last bit. */
 export function boundsOf(key: ShotKey): Bounds {
@@ -19,8 +19,8 @@ export function boundsOf(key: ShotKey): Bounds {
   const edge = (to: number): number | undefined => {
     if (fits(to)) return undefined;
     let [good, bad] = [inside, to];
-    for (let turn = 0; turn < 2200; turn++) {
-      const middle = whole ? Math.trunc((good + bad) / 2) : (good + bad) / 2;
+    for (let turn = 0; turn < 4400; turn++) {
+      const middle = whole ? Math.trunc(good / 2 + bad / 2) : good / 2 + bad / 2;
       if (middle === good || middle === bad) break;
       if (fits(middle)) good = middle; else bad = middle;
     }

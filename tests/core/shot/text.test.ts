@@ -5,7 +5,8 @@ import {SETTINGS} from '../../../src/core/exposure/stops.js';
 import {trail} from '../../../src/core/exposure/trail.js';
 import {shotKeys} from '../../../src/core/shot/given.js';
 import {labelGroups, labelOf, SAID_APART} from '../../../src/core/shot/labels.js';
-import {settingsText, sheetOf, writeSheets, type Sheet, type SheetForm} from '../../../src/core/shot/text.js';
+import {settingsText, sheetOf, type Sheet} from '../../../src/core/shot/sheet.js';
+import {writeSheets, type SheetForm} from '../../../src/core/shot/text.js';
 import {anyRecord, anyText} from './arbitrary.js';
 
 /** Invented. */
