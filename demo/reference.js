@@ -1,0 +1,31 @@
+/** The knobs of a reference page: what is typed goes to the check as an attribute or custom property, and into the markup. */
+const page = document.querySelector('#reference');
+const check = page.querySelector(page.dataset.tag);
+const markup = page.querySelector('#markup');
+const heard = page.querySelector('#heard');
+const between = check.innerHTML;
+
+page.addEventListener('input', ({target}) => {
+  const {attribute, property} = target.dataset;
+  if (property) check.style.setProperty(property, target.value);
+  if (attribute && target.type === 'checkbox') check.toggleAttribute(attribute, target.checked);
+  else if (attribute && target.value.trim() === '') check.removeAttribute(attribute);
+  else if (attribute) check.setAttribute(attribute, target.value);
+  write();
+});
+
+/** Puts into the block what the check is made of now. */
+function write() {
+  const copy = document.createElement(page.dataset.tag);
+  for (const {name, value} of check.attributes) copy.setAttribute(name, value);
+  copy.innerHTML = between;
+  const text = copy.outerHTML.replace(/ (?=[a-z-]+="[^"]*"(?=[^<]*>))/g, '\n  ');
+  markup.textContent = `<script type="module" src="lampblack/${page.dataset.tag}.js"></script>\n${text}`;
+}
+
+for (const name of ['shot-change', 'shot-problem', 'trail-change', 'shots-change']) {
+  check.addEventListener(name, (event) => {
+    const said = event.problem ? event.problem.message : JSON.stringify(event.changes ?? {}, null, 1);
+    heard.textContent = `${name} ${said}`;
+  });
+}
