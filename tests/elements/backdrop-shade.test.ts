@@ -234,6 +234,22 @@ describe('backdrop-shade', () => {
     expect(tidy(one(el, '.ways')?.textContent)).to.match(/Set 0?[\d./]+ s the figure now gets [\d.]+ stops? less light/);
   });
 
+  it('holds the figure’s light against its meter after a reader’s move, not after a script’s', async () => {
+    const el = await spoiled();
+    el.setAttribute('lights', 'key 180x180 at -330,-250,300');
+    await el.updateComplete;
+    expect(words(el)).not.to.contain('than when it was metered');
+    handle(el, 'lamp0', 'plan').focus();
+    for (let press = 0; press < 12; press++) await sendKeys({press: 'ArrowUp'});
+    const before = readSet(el.shot).onCard;
+    const way = button(el, 'than when it was metered');
+    way.click();
+    await el.updateComplete;
+    expect(readSet(el.shot).onCard).to.equal(before);
+    expect(el.shutter).to.be.above(0.25);
+    expect(words(el)).not.to.contain('than when it was metered');
+  });
+
   it('takes typed sizes and places of what is chosen, and keeps text that cannot be used', async () => {
     const el = await spoiled();
     await typeInto(el, 'at-2', '35 cm');

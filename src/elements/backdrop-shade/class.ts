@@ -2,18 +2,19 @@ import {html, nothing, type PropertyDeclarations, type PropertyValues, type Temp
 import {writeLights, type Lights} from '../../core/light/set-text.js';
 import type {TableSet} from '../../core/light/set.js';
 import {Problem} from '../../core/problem.js';
-import type {CropShare, ShotKey} from '../../core/shot/shot.js';
+import type {CropShare, Shot, ShotKey} from '../../core/shot/shot.js';
+import type {ShotState} from '../../core/shot/state.js';
 import type {Level} from '../../core/tone/level.js';
 import {readNumber, type LengthUnit} from '../../core/units.js';
 import {ShotProblemEvent} from '../shared/events.js';
 import {ShotElement} from '../shared/shot-element.js';
 import {familyStyles} from '../shared/styles.js';
-import {sheetFor, type Sheet} from './draw.js';
+import {shadedLamp, sheetFor, type Sheet} from './draw.js';
 import {backdropFields, thingFields, type EntryHost} from './entries.js';
 import {mainsView, photoView, type PhotoCode} from './extras.js';
 import {Mover} from './mover.js';
 import {picture} from './picture.js';
-import {byLight, changesOf, readSet, type Reading} from './reading.js';
+import {UNSEEN, byLight, changesOf, readSet, type Reading} from './reading.js';
 import {restored} from './restore.js';
 import {stripPicture, stripSheet} from './strip.js';
 import {shadeStyles} from './styles.js';
@@ -113,7 +114,8 @@ export class BackdropShade extends ShotElement {
   #wrong: ReadonlyMap<string, Problem> = new Map();
   #found: Found | undefined;
   /** Light on the figure when the exposure in use was settled. */
-  #metered: {readonly exposure: string; readonly onCard: number} | undefined;
+  #metered: {readonly exposure: string; readonly lights: Lights; readonly onCard: number} | undefined;
+  #acted = false;
   #photo: PhotoCode = {text: ''};
   readonly #mover = new Mover({
     sheet: () => this.#sheet,
@@ -165,11 +167,17 @@ export class BackdropShade extends ShotElement {
     if (this.#found && this.#found.about !== this.#about) this.#found = undefined;
   }
 
-  /** A new exposure is one for the light there is now; later changes of the light are held against it. */
+  /**
+   * A new exposure is one for the light there is now, and so is a set that was not made here by hand; what the reader then
+   * changes of the light is held against it.
+   */
   #meter({shot, onCard}: Reading): void {
     const {aperture, shutter, iso, meteredAperture, meteredShutter, meteredIso} = shot;
     const exposure = [aperture, shutter, iso, meteredAperture, meteredShutter, meteredIso].join();
-    if (this.#metered?.exposure !== exposure) this.#metered = {exposure, onCard};
+    const before = this.#metered;
+    const same = before?.exposure === exposure && (before.lights === shot.lights || this.#acted);
+    this.#metered = {exposure, lights: shot.lights, onCard: same ? before.onCard : onCard};
+    this.#acted = false;
   }
 
   /** Stops more on the figure than when it was metered. */
@@ -193,6 +201,11 @@ export class BackdropShade extends ShotElement {
   }
 
   // —— what a reader can do ——
+
+  protected override act(changes: Partial<Shot>, texts?: ShotState['texts']): void {
+    this.#acted = true;
+    super.act(changes, texts);
+  }
 
   #choose(thing: Thing): void {
     if (thing === this.#chosen) return;
@@ -227,7 +240,7 @@ export class BackdropShade extends ShotElement {
   /** Takes a found set over, and the shutter that restores the figure's light with it. */
   async #take(set: TableSet, stops: number, chosen?: Thing): Promise<void> {
     const {shot} = this;
-    this.act({...changesOf(set, shot), ...restored(stops + this.#pending, shot)});
+    this.act({...changesOf(set, shot), ...(Math.abs(stops) < UNSEEN ? {} : restored(stops + this.#pending, shot))});
     if (chosen) this.#choose(chosen);
     await this.updateComplete;
     this.renderRoot.querySelector<HTMLElement>('#find')?.focus({preventScroll: true});
@@ -274,7 +287,7 @@ export class BackdropShade extends ShotElement {
       })}
       <div class="body">
         <div class="column">${this.#renderDrawing(reading)}
-          ${reading.set.flags.length ? html`<p class="note">${WORDS.shadows}</p>` : nothing}
+          ${reading.set.flags.some((flag) => shadedLamp(reading, flag) >= 0) ? html`<p class="note">${WORDS.shadows}</p>` : nothing}
           <p class="note screen-only">${WORDS.keys}</p>
           <p class="note print-only">${writeLights(reading.shot.lights)}</p></div>
         <div class="column"><div class="fields">${backdropFields(this.#host)}</div>${this.#renderThings(reading)}</div>

@@ -36,7 +36,7 @@ export function waysView(reading: Reading, found: Found | undefined, pending: nu
   const swap = done && reading.short > UNSEEN ? reading.darker : undefined;
   const paid = (stops: number): Exposure | null => {
     const {shutter} = restored(stops + pending, shot);
-    return shutter === undefined ? null : {...shot, shutter};
+    return shutter === undefined || Math.abs(stops) < UNSEEN ? null : {...shot, shutter};
   };
   const way = (words: readonly [string, string], onClick: () => void): TemplateResult =>
     html`<li><button type="button" @click=${onClick}><strong>${words[0]}</strong> <span>${words[1]}</span></button></li>`;
