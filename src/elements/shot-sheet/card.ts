@@ -25,8 +25,8 @@ const COLUMN = (WIDTH - 2 * MARGIN - GUTTER) / 2;
 /** Picture's largest box. */
 const PICTURE = {width: 216, height: 216};
 
-/** Letters of a text face are about so wide on average, as a share of its size: wide enough for every common face. */
-const LETTER = 0.56;
+/** Letters of a text face are about so wide on average, as a share of its size: wide enough for the widest of common faces. */
+const LETTER = 0.66;
 
 /** Lays shots out on a card, one under the other. */
 export function layCard(shots: readonly CardShot[]): Card {
