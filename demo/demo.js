@@ -30,9 +30,28 @@ for (const {file, title, shot} of SHOTS) {
   list.append(item);
 }
 
+/** The rest of the checks: a script is loaded when its check is opened. */
+for (const details of document.querySelectorAll('details[data-check]')) {
+  details.addEventListener('toggle', () => { import(`./lampblack/${details.dataset.check}.js`); }, {once: true});
+}
+
+/** A link to a shot: its record lays the table. */
+const isShot = /^#(?:.*&)?shot=/.test(location.hash);
+if (isShot) {
+  document.querySelector('shot-sheet').setAttribute('follow-link', '');
+  document.querySelector('[data-check="shot-sheet"]').open = true;
+}
+
+/** Once it was here, the calculator works without a network. */
+navigator.serviceWorker?.register('service-worker.js').catch(() => undefined);
+
 /** Opens a shot as if it had been picked, and lays the bench as it stood when it was taken. */
 async function take(file, shot, button) {
-  const answer = await fetch(`shots/${file}`);
+  const answer = await fetch(`shots/${file}`).catch(() => undefined);
+  if (!answer?.ok) {
+    button.lastChild.textContent = 'Not to be had without a network';
+    return;
+  }
   chart.file = new File([await answer.blob()], file, {type: 'image/jpeg'});
   Object.assign(bar, {tilt: shot.tilt, focus: shot.focus});
   chart.crop = shot.crop ?? WHOLE;
