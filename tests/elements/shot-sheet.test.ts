@@ -36,7 +36,7 @@ const values = (el: ShotSheet) => el.record.values;
 
 /** Waits until something is so: parts of the sheet are loaded when they are looked for. */
 async function until(el: ShotSheet, so: () => unknown): Promise<void> {
-  for (let turn = 0; turn < 200 && !so(); turn++) await new Promise((resolve) => { setTimeout(resolve, 10); });
+  for (let turn = 0; turn < 1000 && !so(); turn++) await new Promise((resolve) => { setTimeout(resolve, 10); });
   await el.updateComplete;
   expect(Boolean(so())).to.equal(true);
 }
