@@ -164,6 +164,24 @@ describe('stop-trade-dial', () => {
     expect(problem?.problem.parameter).to.equal('aperture');
   });
 
+  it('never writes over what is being typed, whatever changes meanwhile', async () => {
+    const el = await lesson();
+    const input = el.shadowRoot?.getElementById('aperture') as HTMLInputElement;
+    input.focus();
+    input.select();
+    await sendKeys({type: 'f/1'});
+    el.iso = 200;
+    await el.updateComplete;
+    expect(input.value).to.equal('f/1');
+    await sendKeys({type: '6'});
+    await sendKeys({press: 'Tab'});
+    await el.updateComplete;
+    expect(el.aperture).to.be.closeTo(16, 1e-9);
+    el.aperture = 4; // and given back afterwards
+    await el.updateComplete;
+    expect(input.value).to.equal('f/4');
+  });
+
   it('refuses what the lens cannot do, beside the field', async () => {
     const el = await lesson();
     await typeInto(el, 'aperture', 'f/1.4');

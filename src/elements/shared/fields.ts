@@ -1,6 +1,7 @@
 import {html, nothing, type TemplateResult} from 'lit';
 import {live} from 'lit/directives/live.js';
 import type {Problem} from '../../core/problem.js';
+import {typedText} from './typed-text.js';
 
 /** What a typed field needs to know. */
 export interface TextField {
@@ -23,7 +24,7 @@ export function textField({id, label, text, problem, hint, inputmode = 'text', o
   const described = problem ? `${id}-problem` : hint ? `${id}-hint` : nothing;
   return html`<div class="field" part="field">
     <label for=${id}>${label}</label>
-    <input id=${id} dir="auto" autocomplete="off" spellcheck="false" inputmode=${inputmode} .value=${live(text)}
+    <input id=${id} dir="auto" autocomplete="off" spellcheck="false" inputmode=${inputmode} ${typedText(text)}
       aria-invalid=${problem ? 'true' : nothing} aria-describedby=${described}
       @change=${(event: Event) => { onType((event.target as HTMLInputElement).value); }}>
     ${problem
