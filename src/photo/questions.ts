@@ -1,9 +1,13 @@
 import {compareShots} from '../core/tone/compare.js';
 import type {Comparison} from '../core/tone/compare.js';
+import {focusAlong, focusBetween} from '../core/tone/focus-line.js';
+import type {FocusOnLine} from '../core/tone/focus-line.js';
 import {readLevel} from '../core/tone/level.js';
 import type {Level} from '../core/tone/level.js';
 import type {Crop, Pixels} from '../core/tone/pixels.js';
 import {cutOut} from '../core/tone/pixels.js';
+import {sharpnessAlong, sharpnessGrid} from '../core/tone/sharpness.js';
+import type {Line, SharpnessGrid, SharpnessPoint} from '../core/tone/sharpness.js';
 import type {Tally} from '../core/tone/tally.js';
 import {tallyFromTiles} from '../core/tone/tiles.js';
 import type {TileTallies} from '../core/tone/tiles.js';
@@ -35,6 +39,16 @@ export const QUESTIONS = {
   /** Where a gray card lies inside the crop, if one does. */
   findCard: ({pixels}: Picture, crop: Crop): CardPatches | undefined => findCard(pixels, crop),
   readCard: ({pixels}: Picture, patches: CardPatches): CardReading => readCard(pixels, patches),
+  sharpnessAlong: ({pixels}: Picture, {line, step}: {readonly line: Line; readonly step?: number}): SharpnessPoint[] =>
+    sharpnessAlong(pixels, line, step),
+  sharpnessGrid: ({pixels}: Picture, {crop, cell}: {readonly crop: Crop; readonly cell?: number}): SharpnessGrid =>
+    sharpnessGrid(pixels, crop, cell),
+  /** Where along readings the focus lies. Asks nothing of the picture, but takes longer than a page should be held. */
+  focusAlong: (_: Picture, {points, scaleAtEnd}: {readonly points: readonly SharpnessPoint[]; readonly scaleAtEnd: number}):
+    FocusOnLine | undefined => focusAlong(points, scaleAtEnd),
+  /** The same from readings of two pictures at different apertures. */
+  focusBetween: (_: Picture, {wide, narrow}: {readonly wide: readonly SharpnessPoint[]; readonly narrow: readonly SharpnessPoint[]}):
+    FocusOnLine | undefined => focusBetween(wide, narrow),
 };
 
 export type Questions = typeof QUESTIONS;

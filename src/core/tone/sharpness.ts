@@ -171,17 +171,30 @@ export function sharpnessAlong(
   requirePositive('radius', radius);
   const [fromX, fromY] = line.from;
   const [toX, toY] = line.to;
-  const crop = {
-    x: Math.min(fromX, toX) - MARGIN, y: Math.min(fromY, toY) - MARGIN,
-    width: Math.abs(toX - fromX) + 2 * MARGIN, height: Math.abs(toY - fromY) + 2 * MARGIN,
+  const length = Math.hypot(toX - fromX, toY - fromY);
+  const steps = Math.max(1, Math.round(length / step));
+  const perPiece = Math.max(1, Math.floor(PIECE * steps / Math.max(length, 1)));
+  const points: SharpnessPoint[] = [];
+  for (let start = 0; start <= steps; start += perPiece) {
+    const places = Array.from({length: Math.min(perPiece, steps - start + 1)}, (_, at) => {
+      const along = (start + at) / steps;
+      return {along, x: fromX + along * (toX - fromX), y: fromY + along * (toY - fromY)};
+    });
+    const [first, last] = [places[0], places.at(-1)] as [Place, Place];
+    const detail = measureDetail(pixels, cropOnto(around(first, last), pixels.width, pixels.height));
+    for (const place of places) points.push({...place, blur: blurFromDetail(spotDetail(detail, place.x, place.y, radius), radius)});
+  }
+  return points;
+}
+
+type Place = Omit<SharpnessPoint, 'blur'>;
+
+/** What the readings from one place to another can see. */
+function around(one: Place, other: Place): Crop {
+  return {
+    x: Math.min(one.x, other.x) - MARGIN, y: Math.min(one.y, other.y) - MARGIN,
+    width: Math.abs(other.x - one.x) + 2 * MARGIN, height: Math.abs(other.y - one.y) + 2 * MARGIN,
   };
-  const detail = measureDetail(pixels, cropOnto(crop, pixels.width, pixels.height));
-  const steps = Math.max(1, Math.round(Math.hypot(toX - fromX, toY - fromY) / step));
-  return Array.from({length: steps + 1}, (_, at) => {
-    const along = at / steps;
-    const [x, y] = [fromX + along * (toX - fromX), fromY + along * (toY - fromY)];
-    return {along, x, y, blur: blurFromDetail(spotDetail(detail, x, y, radius), radius)};
-  });
 }
 
 /** Sharpness over a whole area, in square cells. */

@@ -244,6 +244,18 @@ describe('where readings are taken', () => {
     expect(points.every(({y}) => y === 500)).toBe(true);
   });
 
+  it('a long slanted line reads as each of its spots does alone', async () => {
+    const pixels = await picture('aperture-f8');
+    const line = sharpnessAlong(pixels, {from: [140, 960], to: [1360, 240]}, 40);
+    const known = line.filter(({blur}) => blur !== null);
+    expect(known.length).toBeGreaterThan(8);
+    for (const {x, y, blur} of known) {
+      const alone = sharpnessAlong(pixels, {from: [x, y], to: [x + 1, y]})[0]!.blur;
+      // Pieces begin on other pixels, so coarse scales are sampled elsewhere.
+      if (alone !== null) expect(Math.abs(blur! / alone - 1)).toBeLessThan(0.25);
+    }
+  });
+
   it('a cell of the grid reads as the same spot on a line, wherever the grid begins', async () => {
     const pixels = await picture('aperture-f8');
     const {blur, columns, rows, cell} = sharpnessGrid(pixels, cropOf([600, 480, 160, 64]));
