@@ -2,7 +2,9 @@ import {defineConfig} from 'vitest/config';
 
 export default defineConfig({
   test: {
-    include: ['tests/core/**/*.test.ts', 'tests/reference/**/*.test.ts', 'tests/package/**/*.test.ts'],
+    include: ['tests/core/**/*.test.ts', 'tests/fuzz/**/*.test.ts', 'tests/reference/**/*.test.ts', 'tests/package/**/*.test.ts'],
     environment: 'node',
+    reporters: ['default', './tests/fuzz/closing-line.mjs'],
+    coverage: {provider: 'v8', include: ['src/core/**/*.ts'], reporter: ['text', 'html'], reportsDirectory: 'coverage'},
   },
 });

@@ -21,7 +21,7 @@ const VULGAR: Readonly<Record<string, string>> = {
 
 /**
  * The number written in `text`: `35`, `3.5`, `3,5`, `1/2`, `1 1/2`, `½`, `-4`. A comma is a decimal comma.
- * @returns the number, or `undefined` when the text is anything else (units, words, nothing)
+ * @returns the number, never -0, or `undefined` when the text is anything else (units, words, nothing)
  */
 export function readNumber(text: string): number | undefined {
   const plain = text.trim().replace(/[½⅓⅔¼¾⅛⅜⅝⅞]/g, (sign) => ` ${VULGAR[sign]}`).replace(/[−–]/g, '-').trim();
@@ -29,10 +29,10 @@ export function readNumber(text: string): number | undefined {
   if (parts) {
     const value = Number(parts[2] ?? 0) + Number(parts[3]) / Number(parts[4]);
     if (!Number.isFinite(value)) return undefined;
-    return parts[1] === '-' ? -value : value;
+    return (parts[1] === '-' ? -value : value) + 0;
   }
   if (!/^[+-]?(\d+([.,]\d*)?|[.,]\d+)$/.test(plain)) return undefined;
-  const value = Number(plain.replace(',', '.'));
+  const value = Number(plain.replace(',', '.')) + 0;
   return Number.isFinite(value) ? value : undefined;
 }
 

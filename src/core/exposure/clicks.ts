@@ -40,6 +40,9 @@ const BASE: Readonly<Record<Setting, number>> = {aperture: 1, shutter: 1, iso: 1
  */
 const SAME = 5e-5;
 
+/** Further than any dial goes, and near enough for its value to be a number. */
+const FARTHEST_CLICK = 1000;
+
 function valueAt(setting: Setting, index: number, clicksPerStop: number): number {
   return BASE[setting] * 2 ** (index / (clicksPerStop * Math.abs(STOPS_PER_DOUBLING[setting])));
 }
@@ -52,11 +55,11 @@ function placeOf(setting: Setting, value: number, clicksPerStop: number): number
 /**
  * Click number `index` of a dial: the exact value of the series 2^(k/2c) for f-numbers, 2^(k/c) for times and
  * ISO speeds, with what is printed on it. Past 30 s, where nothing is printed, the label is in whole seconds.
- * @param index - whole number; 0 is f/1, 1 s, ISO 100
- * @throws {Problem} `click`, when the index is not a whole number
+ * @param index - whole number, within 1000 of 0; 0 is f/1, 1 s, ISO 100
+ * @throws {Problem} `click`, when the index is not such a whole number
  */
 export function clickAt(setting: Setting, index: number, clicksPerStop: ClicksPerStop): Click {
-  if (!Number.isInteger(index)) throw new Problem('click', index, 'a whole number');
+  if (!(Number.isInteger(index) && Math.abs(index) <= FARTHEST_CLICK)) throw new Problem('click', index, 'a whole number');
   const value = valueAt(setting, index, clicksPerStop);
   const unprinted = value > 30 ? Math.round(value) : Number(value.toPrecision(2));
   return {index, value, label: printedLabel(setting, index, clicksPerStop) ?? String(unprinted)};

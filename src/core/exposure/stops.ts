@@ -1,4 +1,4 @@
-import {requirePositive} from '../problem.js';
+import {requirePositive, requireWithin} from '../problem.js';
 
 /** What a camera is set to. f-number as marked for infinity, seconds, ISO speed; each above 0. */
 export interface Exposure {
@@ -32,15 +32,19 @@ export function lightStops(setting: Setting, from: number, to: number): number {
   return STOPS_PER_DOUBLING[setting] * Math.log2(to / from) + 0;
 }
 
+/** More stops than lie between any two exposures; 2 to this power is still a number. */
+const MOST_STOPS = 900;
+
 /**
  * Where a setting has to go to change the light by so many stops; off the clicks, if need be.
  * @param value - f-number, seconds or ISO speed, above 0
- * @param stops - positive = brighter
+ * @param stops - positive = brighter, from -900 to 900
  * @returns f-number, seconds or ISO speed, exact
- * @throws {Problem} named for the setting, when the value is not a finite number above 0
+ * @throws {Problem} named for the setting, when the value is not a finite number above 0; `stops`
  */
 export function afterStops(setting: Setting, value: number, stops: number): number {
   requirePositive(setting, value);
+  requireWithin('stops', stops, -MOST_STOPS, MOST_STOPS);
   return value * 2 ** (stops / STOPS_PER_DOUBLING[setting]);
 }
 

@@ -1,7 +1,7 @@
 import type {Flag} from './flag.js';
 import type {Polygon} from './polygon.js';
 import type {Point} from './space.js';
-import {Problem, requireFinite, requirePositive} from '../problem.js';
+import {Problem, requireFinite, requirePositive, requireWithin} from '../problem.js';
 import {discPolygon, discSkyShare, smallLamp} from './falloff.js';
 import {isHidden, seenPast} from './flag.js';
 import {area, skyShare} from './polygon.js';
@@ -53,6 +53,19 @@ function shines(lamp: Lamp): Point | null {
   return lamp.kind === 'bulb' ? null : direction('lamp-aim', minus(lamp.aim, lamp.position));
 }
 
+/** Further away, mm, the sides of a lamp are lost in the last digits of its place. */
+const FURTHEST = 1e9;
+
+/** From a place to the middle of the lamp. */
+function centreFrom(lamp: Lamp, at: Point): Point {
+  const centre = minus(lamp.position, at);
+  if (dot(centre, centre) > FURTHEST ** 2) throw new Problem('lamp-position', lamp.position, 'a place not so far away');
+  return centre;
+}
+
+/** Stops either way; past any lamp, and 2 to this power is still a number. */
+const MOST_POWER = 100;
+
 /**
  * Illuminance one lamp gives a small surface, direct light only.
  * @param lamp - what shines
@@ -65,24 +78,26 @@ function shines(lamp: Lamp): Point | null {
  */
 export function illuminance(lamp: Lamp, at: Point, facing: Point, flags: readonly Flag[] = []): number {
   requireFinite('lamp-power', lamp.power);
-  const centre = minus(lamp.position, at);
+  requireWithin('lamp-power', lamp.power, -MOST_POWER, MOST_POWER);
+  const centre = centreFrom(lamp, at);
   const way = direction('facing', facing);
   const normal = shines(lamp);
   const strength = PER_SQUARE_METRE * 2 ** lamp.power;
   // Catches a place that is no number, too.
   if (!(dot(centre, centre) > 0)) throw new Problem('lamp-position', lamp.position, 'a place away from what it lights');
   if (normal && dot(normal, centre) >= 0) return 0;
-  if (!normal || lamp.kind === 'small') {
+  const face = normal && lamp.kind !== 'small' ? faceOf(lamp, centre, normal) : [];
+  // So small, or so far away, that its corners fall together: a point.
+  if (!normal || !(area(face) > 0)) {
     return isHidden(lamp.position, flags, at) ? 0 : strength * smallLamp(centre, normal, way);
   }
-  const face = faceOf(lamp, centre, normal);
   const pieces = seenPast(face, flags, at);
   const brightness = strength / area(face);
   const whole = pieces[0] === face && face.every((corner) => dot(corner, way) > 0);
   if (whole && lamp.kind === 'disc') {
-    return brightness * discSkyShare(centre, normal, (lamp.width as number) / 2, way);
+    return brightness * Math.max(0, discSkyShare(centre, normal, (lamp.width as number) / 2, way));
   }
-  return brightness * pieces.reduce((sum, piece) => sum + skyShare(piece, way), 0);
+  return brightness * Math.max(0, pieces.reduce((sum, piece) => sum + skyShare(piece, way), 0));
 }
 
 /**
@@ -93,10 +108,10 @@ export function illuminance(lamp: Lamp, at: Point, facing: Point, flags: readonl
  */
 export function visibleShare(lamp: Lamp, at: Point, flags: readonly Flag[]): number {
   const normal = shines(lamp);
-  const centre = minus(lamp.position, at);
+  const centre = centreFrom(lamp, at);
   if (normal && dot(normal, centre) >= 0) return 1;
-  if (!normal || lamp.kind === 'small') return isHidden(lamp.position, flags, at) ? 0 : 1;
-  const face = faceOf(lamp, centre, normal);
+  const face = normal && lamp.kind !== 'small' ? faceOf(lamp, centre, normal) : [];
+  if (!(area(face) > 0)) return isHidden(lamp.position, flags, at) ? 0 : 1;
   const pieces = seenPast(face, flags, at);
   if (pieces[0] === face) return 1;
   return Math.min(1, pieces.reduce((sum, piece) => sum + area(piece), 0) / area(face));

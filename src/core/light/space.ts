@@ -33,7 +33,8 @@ export const norm = (a: Point): number => Math.hypot(a[0], a[1], a[2]);
  */
 export function direction(parameter: string, vector: Point): Point {
   const length = norm(vector);
-  if (!(length > 0 && length < Infinity)) throw new Problem(parameter, vector, 'a direction');
+  // 1 / length of a vector that is next to nothing is beyond every number.
+  if (!(length > 0 && length < Infinity && 1 / length < Infinity)) throw new Problem(parameter, vector, 'a direction');
   return scaled(vector, 1 / length);
 }
 

@@ -83,7 +83,10 @@ function fields(): {readonly [K in ShotKey]: Field<Shot[K]>} {
       refuse: (value) => { const frames = wholeFrames(value, value); return frames instanceof Problem ? frames : undefined; },
     },
     leastContrast: number('leastContrast', 0.01, 1, 'a contrast from 0.01 to 1'),
-    note: {read: (text) => text, write: (value) => value, refuse: () => undefined},
+    note: {
+      read: (text) => text, write: (value) => value,
+      refuse: (value) => (typeof value === 'string' ? undefined : new Problem('note', value, 'text')),
+    },
   };
 }
 
@@ -106,7 +109,7 @@ function setting(
       return reading instanceof Problem ? new Problem(attributeOf(key), text, reading.wanted) : reading.value;
     },
     write,
-    refuse: (value) => (Number.isFinite(value) && value > 0 ? undefined : new Problem(attributeOf(key), value, 'a number above 0')),
+    refuse: (value) => outside(key, value, 1e-30, 1e30, 'a number above 0'),
   };
 }
 
@@ -249,8 +252,9 @@ function writeCrop({left, top, width, height}: CropShare): string {
 const SHARE_SLACK = 1e-9;
 
 function refuseCrop(crop: CropShare): Problem | undefined {
-  const {left, top, width, height} = crop;
-  const inside = left >= 0 && top >= 0 && width > 0 && height > 0
+  // A script may give anything, null too.
+  const {left, top, width, height} = (crop ?? {}) as CropShare;
+  const inside = [left, top, width, height].every(Number.isFinite) && left >= 0 && top >= 0 && width > 0 && height > 0
     && left + width <= 1 + SHARE_SLACK && top + height <= 1 + SHARE_SLACK;
   return inside ? undefined : new Problem('crop', crop, CROP_WANTED);
 }

@@ -21,7 +21,7 @@ export const LUMINANCE_WEIGHTS = [0.2126, 0.7152, 0.0722] as const;
  */
 export function linearFromCode(code: number): number {
   requireWithin('code', code, 0, TOP_CODE);
-  const encoded = code / TOP_CODE;
+  const encoded = code / TOP_CODE + 0; // no light has no sign
   return encoded <= 0.04045 ? encoded / 12.92 : ((encoded + 0.055) / 1.055) ** 2.4;
 }
 
