@@ -4,6 +4,10 @@ import '../../src/elements/sharp-zone-bar/define.js';
 import type {SharpZoneBar} from '../../src/elements/sharp-zone-bar/class.js';
 import type {ShotChangeEvent, ShotProblemEvent} from '../../src/elements/shared/events.js';
 import {zoneFit} from '../../src/core/optics/fit.js';
+import {benchNamed} from '../../src/elements/shared/bench.js';
+import {NO_NOTES, type RulerNotes} from '../../src/elements/sharp-zone-bar/ruler-scale.js';
+import {openPhoto, type Photo} from '../../src/photo/open.js';
+import {chord} from '../hands.js';
 import {framingOf} from '../../src/core/shot/framing.js';
 
 /** The guild's lantern bearer, invented: a 60 mm base, the lantern before it, the tail behind. */
@@ -85,15 +89,15 @@ describe('sharp-zone-bar', () => {
 
   it('applies a way out with everything the button says, and then all is sharp', async () => {
     const el = await bearer();
-    const back = ways(el).find((button) => flat(button.textContent).startsWith('Camera'));
+    const back = ways(el).find((button) => flat(button.textContent).startsWith('Move the camera'));
     const said = flat(back?.textContent);
     const {aperture, shutter} = el;
     back?.click();
     await el.updateComplete;
     expect(verdict(el)).to.match(/^Everything is sharp/);
     expect([el.aperture, el.shutter]).to.deep.equal([aperture, shutter]);
-    expect(said).to.contain('Shutter unchanged.');
-    expect(said).to.contain(`Frame ${Math.round(el.fieldWidth)} mm by the ruler.`);
+    expect(said).to.contain('Gives everything sharp; the same picture').and.to.contain(' Price shutter unchanged; ');
+    expect(said).to.contain(`Set frame ${Math.round(el.fieldWidth)} mm by the ruler; focus`);
     // the same part of the subject stays in the picture
     expect(el.crop.width * el.fieldWidth).to.be.closeTo(180, 0.001);
   });
@@ -125,7 +129,7 @@ describe('sharp-zone-bar', () => {
     const el = await fixture<SharpZoneBar>(html`<sharp-zone-bar aperture="f/16" field-width="300" base-depth="30"
       figure-height="0" focus="-25"></sharp-zone-bar>`);
     expect(ways(el).length).to.equal(1);
-    expect(flat(ways(el)[0]?.textContent)).to.match(/^Focus .+ Costs nothing\.$/);
+    expect(flat(ways(el)[0]?.textContent)).to.match(/^Focus .+ Gives everything sharp Price nothing$/);
     ways(el)[0]?.click();
     await el.updateComplete;
     expect(verdict(el)).to.match(/^Everything is sharp/);
@@ -135,7 +139,119 @@ describe('sharp-zone-bar', () => {
     const el = await fixture<SharpZoneBar>(html`<sharp-zone-bar aperture="f/2.8" focal-length="100" field-width="60"
       base-depth="60" frame-width="2000" picture-width="2000"></sharp-zone-bar>`);
     expect(words(el)).to.contain('the lens closes to f/22').and.to.contain('No single frame holds all of it.');
-    expect(flat(ways(el)[0]?.textContent)).to.contain('Stop down to f/22').and.to.contain('Still leaves');
+    expect(flat(ways(el)[0]?.textContent)).to.contain('Stop down to f/22').and.to.match(/Gives all sharp but for \d+ mm at the ends/);
+  });
+
+  it('shows what a body shows that counts close-up in, and takes it back as marked', async () => {
+    const el = await fixture<SharpZoneBar>(html`<sharp-zone-bar aperture="f/8" aperture-shown="working" focal-length="60 mm" field-width="36 mm"
+      base-depth="20"></sharp-zone-bar>`);
+    // Life size, pupils alike: two stops, f/8 acts and shows as f/16. Textbook close-up, neff-N8-m1-P1 in lens.json.
+    expect(input(el, 'aperture').value).to.equal('f/16');
+    expect(words(el)).to.contain('marked f/8').and.to.contain('f/16 has to hold');
+    await typeInto(el, 'aperture', 'f/22');
+    expect(el.aperture).to.be.closeTo(2 ** 3.5, 0.01);
+    expect(input(el, 'aperture').value).to.equal('f/22');
+    await typeInto(el, 'aperture', 'wide');
+    expect(el.aperture).to.be.closeTo(2 ** 3.5, 0.01);
+    expect(words(el)).to.contain('“wide” does not read as');
+    // The dial goes on by clicks of what is shown once the field is framed anew.
+    await typeInto(el, 'aperture', 'f/16');
+    el.fieldWidth = 3600;
+    await el.updateComplete;
+    expect(input(el, 'aperture').value).to.equal('f/8');
+  });
+
+  describe('with a photo on its bench', () => {
+    interface Truth {
+      readonly file: string;
+      readonly camera: {readonly field_width_at_focus_mm: number; readonly aim_mm: readonly number[]; readonly resolution_px: readonly number[]};
+      readonly scene: {readonly ruler: {readonly x0: number}};
+      readonly ruler_marks_px: readonly {readonly mark_mm: number; readonly edge_px: readonly number[]}[];
+    }
+    const truth = async (): Promise<Truth> => {
+      const {shots} = await (await fetch(new URL('../reference/shots/shots.json', import.meta.url))).json() as {shots: Truth[]};
+      return shots.find(({file}) => file === 'aperture-f11.jpg') as Truth;
+    };
+    const laid = async (bench: string, more = {}) => {
+      const photo = await openPhoto(await (await fetch(new URL('../../demo/shots/aperture-f11.jpg', import.meta.url))).blob()) as Photo;
+      const el = await fixture<SharpZoneBar>(html`<sharp-zone-bar bench=${bench} field-width="170 mm"></sharp-zone-bar>`);
+      benchNamed(bench).put({photo, ...more});
+      const group = [...inside(el).querySelectorAll('details')].find((each) => flat(each.textContent).startsWith('Field width, from a photo')) as HTMLDetailsElement;
+      group.open = true;
+      await aTimeout(30);
+      await shown(el);
+      return {el, photo};
+    };
+    const points = (el: Element) => [...inside(el).querySelectorAll<SVGGElement>('[data-point]')] as [SVGGElement, SVGGElement];
+    const notes = (bench: string) => benchNamed(bench).things.ruler as RulerNotes;
+
+    it('says how to get one while there is none', async () => {
+      const el = await bearer();
+      const group = [...inside(el).querySelectorAll('details')].find((each) => flat(each.textContent).startsWith('Field width, from a photo')) as HTMLDetailsElement;
+      group.open = true;
+      await shown(el);
+      expect(flat(group.textContent)).to.contain('no photo on the bench').and.to.contain('tonal-chart-reader');
+    });
+
+    it('takes the field width from two points across the view, as the picture was rendered', async () => {
+      // Ground truth: the axis of the camera goes through the middle of the picture, and at the depth of the ruler's 90 mm
+      // mark, 0.7 mm before the focus plane, the ruler's left edge lies x0 − aim to its right.
+      const {camera, scene: {ruler}, ruler_marks_px: marks} = await truth();
+      const [width = NaN, height = NaN] = camera.resolution_px;
+      const [x = NaN, y = NaN] = marks.find(({mark_mm: mark}) => mark === 90)?.edge_px ?? [];
+      const {el, photo} = await laid('ruler-truth', {ruler: {...NO_NOTES, points: [{x: 0.5, y: y / height}, {x: x / width, y: y / height}]}});
+      await typeInto(el, 'ruler-length', `${ruler.x0 - (camera.aim_mm[0] ?? NaN)} mm`);
+      expect(words(el)).to.contain('The frame takes in 187 mm across');
+      await expect(el).to.be.accessible();
+      const use = [...inside(el).querySelectorAll('button')].find((each) => flat(each.textContent) === 'Set the field width to 187 mm');
+      use?.click();
+      await el.updateComplete;
+      expect(el.fieldWidth).to.be.closeTo(camera.field_width_at_focus_mm, 0.005 * camera.field_width_at_focus_mm);
+      expect(words(el)).to.contain('That is what is set.');
+      photo.close();
+    });
+
+    it('moves a point by keys and by pointer, keeps both on the bench, and shows it larger', async () => {
+      const {el, photo} = await laid('ruler-hands');
+      const [one, other] = points(el);
+      one.focus();
+      await sendKeys({press: 'ArrowRight'});
+      await sendKeys({press: 'ArrowUp'});
+      await chord('Shift', 'ArrowRight');
+      await el.updateComplete;
+      expect(notes('ruler-hands').points[0].x * 1500).to.be.closeTo(375 + 11, 1e-6);
+      expect(notes('ruler-hands').points[0].y * 1000).to.be.closeTo(599, 1e-6);
+      expect(one.getAttribute('aria-valuenow')).to.equal('386');
+      expect(one.getAttribute('aria-valuetext')).to.equal('386 pixels from the left, 599 from the top');
+      expect(inside(el).querySelector<HTMLElement>('.loupe')?.hidden).to.equal(false);
+      other.scrollIntoView({block: 'center'});
+      const box = other.querySelector('.hit')?.getBoundingClientRect() as DOMRect;
+      const stage = inside(el).querySelector('.ruler-photo')?.getBoundingClientRect() as DOMRect;
+      expect(Math.min(box.width, box.height)).to.be.at.least(40);
+      const [x, y] = [Math.round(box.x + box.width / 2), Math.round(box.y + box.height / 2)];
+      await sendMouse({type: 'move', position: [x, y]});
+      await sendMouse({type: 'down'});
+      await sendMouse({type: 'move', position: [x - 40, y + 20]});
+      await sendMouse({type: 'up'});
+      await el.updateComplete;
+      expect(notes('ruler-hands').points[1].x).to.be.closeTo(0.75 - 40 / stage.width, 0.002);
+      expect(notes('ruler-hands').points[1].y).to.be.closeTo(0.6 + 20 / stage.height, 0.002);
+      // Another element at the same bench has the same points.
+      const twin = await fixture<SharpZoneBar>(html`<sharp-zone-bar bench="ruler-hands"></sharp-zone-bar>`);
+      expect(notes('ruler-hands').points[1].x).to.be.below(0.75);
+      expect(twin.fieldWidth).to.equal(170);
+      photo.close();
+    });
+
+    it('asks for the length again when it cannot be read, and outlives the photo', async () => {
+      const {el, photo} = await laid('ruler-odd');
+      await typeInto(el, 'ruler-length', 'long');
+      expect(words(el)).to.contain('“long” does not read as');
+      benchNamed('ruler-odd').put({photo: undefined});
+      photo.close();
+      await shown(el);
+      expect(words(el)).to.contain('no photo on the bench');
+    });
   });
 
   it('warns when diffraction is wider than the limit', async () => {

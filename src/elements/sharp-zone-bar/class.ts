@@ -1,8 +1,9 @@
 import {html, nothing, type PropertyValues, type TemplateResult} from 'lit';
 import type {ClicksPerStop} from '../../core/exposure/clicks.js';
-import {fieldWidth, magnificationFromDistance} from '../../core/optics/lens.js';
+import {fieldWidth, magnificationFromDistance, markedFromWorking} from '../../core/optics/lens.js';
+import {readAperture} from '../../core/exposure/read.js';
 import {Problem} from '../../core/problem.js';
-import type {CropShare, ShotKey} from '../../core/shot/shot.js';
+import type {ApertureShown, CropShare, ShotKey} from '../../core/shot/shot.js';
 import {readLength, type LengthUnit} from '../../core/units.js';
 import {ShotProblemEvent} from '../shared/events.js';
 import {textField} from '../shared/fields.js';
@@ -15,11 +16,13 @@ import {extras, type ExtrasState} from './extras.js';
 import {FocusSlider} from './focus-slider.js';
 import {focusHandle, picture} from './picture.js';
 import {readShot, type Reading} from './reading.js';
+import {RulerPhoto, type ShownPhoto} from './ruler-photo.js';
+import {NO_NOTES, type RulerNotes} from './ruler-scale.js';
 import {needsStack, stackOffer, type StackOffer} from './stack.js';
 import {zoneStyles} from './styles.js';
 import type {Way} from './ways.js';
 import {
-  EXTRAS, MARKS, contrastWords, dead, diffraction, ends, impossible, place, reason, tilted, verdict, wayCost, wayTitle,
+  EXTRAS, MARKS, aperture, contrastWords, dead, diffraction, ends, impossible, place, reason, tilted, verdict, wayLines, wayTitle,
 } from './words.js';
 
 /**
@@ -42,6 +45,7 @@ import {
  * @attr {string} picture-width - Pixels across the finished picture
  * @attr {string} blur-limit - Finished pixels of blur that still look sharp
  * @attr {string} detail - Width of the finest line that is to be seen: `1 px`, or `0.2 mm` on the figure
+ * @attr {marked|working} aperture-shown - Which f-number the body shows in close-up
  * @attr {mm|cm|in} unit - Unit lengths are shown in
  * @fires {ShotChangeEvent} shot-change - After a reader changed a value
  * @fires {ShotProblemEvent} shot-problem - When text or a value could not be used
@@ -59,7 +63,7 @@ export class SharpZoneBar extends ShotElement {
   static override readonly shotKeys = [
     'aperture', 'shutter', 'iso', 'clicksPerStop', 'apertureWidest', 'apertureSmallest', 'shutterFastest', 'shutterSlowest',
     'isoLowest', 'isoHighest', 'focalLength', 'pupilRatio', 'sensorWidth', 'sensorHeight', 'fieldWidth', 'frameWidth',
-    'crop', 'pictureWidth', 'blurLimit', 'baseDepth', 'overhangFront', 'overhangFrontHeight', 'overhangBack',
+    'crop', 'pictureWidth', 'blurLimit', 'apertureShown', 'baseDepth', 'overhangFront', 'overhangFrontHeight', 'overhangBack',
     'overhangBackHeight', 'figureHeight', 'tilt', 'focus', 'unit',
   ] as const satisfies readonly ShotKey[];
 
@@ -105,6 +109,8 @@ export class SharpZoneBar extends ShotElement {
   declare pictureWidth: number;
   /** Finished pixels of blur that still look sharp. @attr blur-limit */
   declare blurLimit: number;
+  /** Which f-number the body shows in close-up. @attr aperture-shown */
+  declare apertureShown: ApertureShown;
   /** mm. @attr base-depth */
   declare baseDepth: number;
   /** mm past the front edge. @attr overhang-front */
@@ -133,13 +139,16 @@ export class SharpZoneBar extends ShotElement {
   #contrast: DetailContrast | undefined;
   #offer: StackOffer | undefined;
   #curve: 'blur' | 'contrast' = 'blur';
-  #state: ExtrasState = {back: 0, graduations: {zero: '', nearest: '', farthest: ''}, stackOpen: false};
+  #state: ExtrasState = {back: 0, stackOpen: false, photoOpen: false};
   #sheet: Sheet | undefined;
   #trouble: Problem | undefined;
   #width = 600;
   #distance: {readonly text: string; readonly problem?: Problem; readonly fieldWidth?: number} | undefined;
+  #shownText: {readonly text: string; readonly problem?: Problem; readonly aperture?: number; readonly fieldWidth?: number} | undefined;
   readonly #slider = new FocusSlider(
     () => this.#sheet, () => this.shot, (focus) => { this.act({focus}); }, () => { this.requestUpdate(); });
+  readonly #rulerPhoto = new RulerPhoto(
+    () => this.#notes, () => this.#photo, (notes) => { this.putThing('ruler', notes); }, () => { this.requestUpdate(); });
   #sizes: ResizeObserver | undefined;
 
   constructor() {
@@ -252,7 +261,8 @@ export class SharpZoneBar extends ShotElement {
     return html`<div class="out">
       ${why.map((sentence) => html`<p class="note">${sentence}</p>`)}
       <ul class="ways">${all.map((way) => html`<li><button type="button" @click=${() => { this.#apply(way); }}>
-        <strong>${wayTitle(way, shot)}</strong> <span>${wayCost(way, shot)}</span>
+        <strong>${wayTitle(way, shot)}</strong>
+        ${wayLines(way, shot).map(({label, text}) => html`<span class="line-of-way"><i>${label}</i> <span>${text}</span></span> `)}
       </button></li>`)}</ul>
     </div>`;
   }
@@ -272,10 +282,28 @@ export class SharpZoneBar extends ShotElement {
       ${contrast ? html`<p class="note">${contrastWords(contrast, this.#detail, reading)}</p>` : nothing}`;
   }
 
-  /** Price of distance, frames of a stack, the reader's own limit. */
+  /** What was marked and read on rulers. */
+  get #notes(): RulerNotes { return this.thing<RulerNotes>('ruler') ?? NO_NOTES; }
+
+  /** The photo that another element has open on this bench. */
+  get #photo(): ShownPhoto | undefined {
+    const photo = this.thing<ShownPhoto>('photo');
+    return photo && photo.preview.width > 0 ? photo : undefined;
+  }
+
+  /** Frames of a stack, price of distance, what rulers say. */
   #renderExtras(reading: Reading): TemplateResult {
-    return extras(reading, this.#offer, this.#state, (state) => { this.#state = state; this.requestUpdate(); },
-      (changes) => { this.act(changes); });
+    return extras(reading, this.#offer, {
+      state: this.#state, onChange: (more) => { this.#state = {...this.#state, ...more}; this.requestUpdate(); },
+      onApply: (changes) => { this.act(changes); },
+      notes: this.#notes, onNote: (more) => { this.putThing('ruler', {...this.#notes, ...more}); },
+      photo: this.#photo, rulerPhoto: this.#rulerPhoto,
+    });
+  }
+
+  protected override updated(): void {
+    super.updated();
+    if (this.#state.photoOpen) this.#rulerPhoto.paint(this.renderRoot);
   }
 
   #apply({changes}: Way): void { this.act(changes); }
@@ -293,7 +321,33 @@ export class SharpZoneBar extends ShotElement {
       // Once the field is framed anew, what was typed is no longer true.
       distance: typed && (typed.problem || typed.fieldWidth === shot.fieldWidth) ? typed : undefined,
       typeDistance: (text) => { this.#typeDistance(text); },
+      shown: this.#shown,
+      typeShown: (text) => { this.#typeShown(text); },
     };
+  }
+
+  /** What the field of a body says that counts close-up in: as typed while that holds, or what could not be used. */
+  get #shown(): {readonly text: string; readonly problem?: Problem | undefined} {
+    const {shot, state: {texts, problems}} = this;
+    const typed = this.#shownText;
+    if (typed?.problem || (typed?.aperture === shot.aperture && typed.fieldWidth === shot.fieldWidth)) return typed;
+    return problems.aperture ? {text: texts.aperture ?? '', problem: problems.aperture} : {text: aperture(shot.aperture, shot)};
+  }
+
+  /** The shot keeps the f-number as marked. */
+  #typeShown(text: string): void {
+    const {sensorWidth, fieldWidth: field, pupilRatio, clicksPerStop} = this.shot;
+    const reading = readAperture(text, clicksPerStop);
+    if (reading instanceof Problem) {
+      const problem = new Problem('aperture', text, reading.wanted);
+      this.#shownText = {text, problem};
+      this.dispatchEvent(new ShotProblemEvent(problem));
+      this.requestUpdate();
+      return;
+    }
+    const marked = markedFromWorking(reading.value, sensorWidth / field, pupilRatio);
+    this.#shownText = {text, aperture: marked, fieldWidth: field};
+    this.act({aperture: marked});
   }
 
   /** A distance says how wide the field is; the text stays as typed while that holds. */

@@ -1,7 +1,7 @@
 import {html, nothing, type TemplateResult} from 'lit';
 import type {Problem} from '../../core/problem.js';
 import {SENSOR_FORMATS, nearestFormat} from '../../core/optics/sensors.js';
-import type {Shot, ShotKey} from '../../core/shot/shot.js';
+import type {ApertureShown, Shot, ShotKey} from '../../core/shot/shot.js';
 import {readNumber, type LengthUnit} from '../../core/units.js';
 import {choiceField, textField, type TextField} from '../shared/fields.js';
 import type {Reading} from './reading.js';
@@ -17,6 +17,9 @@ export interface EntryHost {
   /** The distance as typed, while it holds. */
   readonly distance: {readonly text: string; readonly problem?: Problem | undefined} | undefined;
   readonly typeDistance: (text: string) => void;
+  /** The f-number as the body shows it: as typed, or written out. */
+  readonly shown: {readonly text: string; readonly problem?: Problem | undefined};
+  readonly typeShown: (text: string) => void;
 }
 
 type LengthKey = 'fieldWidth' | 'baseDepth' | 'focus' | 'overhangFront' | 'overhangFrontHeight' | 'overhangBack'
@@ -38,7 +41,10 @@ function lengthField(host: EntryHost, key: LengthKey, hint?: string): TemplateRe
 
 /** The five that change from shot to shot. */
 export function everyday(host: EntryHost): TemplateResult {
-  return html`${host.field('aperture', FIELDS.aperture)}
+  return html`${host.shot.apertureShown === 'marked' ? host.field('aperture', FIELDS.aperture)
+    : textField({
+      id: 'aperture', label: FIELDS.apertureWorking, hint: FIELDS.markedAs(host.shot.aperture), ...host.shown, onType: host.typeShown,
+    })}
     ${host.field('focalLength', FIELDS.focalLength)}
     ${lengthField(host, 'fieldWidth', FIELDS.fieldWidthHint)}
     ${lengthField(host, 'baseDepth')}
@@ -62,6 +68,10 @@ export function setUp(host: EntryHost, reading: Reading | undefined): TemplateRe
         ${host.field('shutter', FIELDS.shutter)}
         ${sensorFields(host)}
         ${host.field('apertureWidest', FIELDS.apertureWidest)}${host.field('apertureSmallest', FIELDS.apertureSmallest)}
+        ${choiceField<ApertureShown>({
+          id: 'aperture-shown', label: FIELDS.apertureShown, value: host.shot.apertureShown,
+          options: [['marked', FIELDS.marked], ['working', FIELDS.working]], onChoose: (apertureShown) => { host.act({apertureShown}); },
+        })}
         ${host.field('pupilRatio', FIELDS.pupilRatio, {hint: FIELDS.pupilRatioHint, inputmode: 'decimal'})}
       </div>
     </details>

@@ -6,14 +6,11 @@ import type {Shot} from '../../core/shot/shot.js';
 import {readLength} from '../../core/units.js';
 import {textField} from '../shared/fields.js';
 import type {Reading} from './reading.js';
+import type {RulerNotes} from './ruler-scale.js';
 import {EXTRAS, ownLimit} from './words.js';
 
 /** Graduations as typed: the ruler's at the base's front edge, the nearest and the farthest that still look sharp. */
-export interface Graduations {
-  readonly zero: string;
-  readonly nearest: string;
-  readonly farthest: string;
-}
+export type Graduations = Pick<RulerNotes, 'zero' | 'nearest' | 'farthest'>;
 
 /** A person's own limit, and where the focus was. */
 export interface OwnLimit {
@@ -44,13 +41,13 @@ export function readOwnLimit(reading: Reading, typed: Graduations): OwnLimit | P
 
 /** Three graduations to type, what they say, and a button that uses it from then on. */
 export function ownLimitGroup(
-  reading: Reading, typed: Graduations, onType: (typed: Graduations) => void, onApply: (changes: Partial<Shot>) => void,
+  reading: Reading, typed: Graduations, onType: (typed: Partial<Graduations>) => void, onApply: (changes: Partial<Shot>) => void,
 ): TemplateResult {
   const found = readOwnLimit(reading, typed);
   const problem = (name: string): Problem | undefined =>
     (found instanceof Problem && found.parameter === name ? found : undefined);
   const field = (key: keyof Graduations, id: string, label: string): TemplateResult => textField({
-    id, label, text: typed[key], problem: problem(id), onType: (text) => { onType({...typed, [key]: text}); },
+    id, label, text: typed[key], problem: problem(id), onType: (text) => { onType({[key]: text}); },
   });
   return html`<div class="group">
     <p class="note">${EXTRAS.ownLimitHow}</p>

@@ -1,5 +1,8 @@
 import type {OutlinePart} from '../../core/optics/outline.js';
+import {workingAperture} from '../../core/optics/lens.js';
+import type {RulerScale} from '../../core/optics/ruler.js';
 import type {Problem} from '../../core/problem.js';
+import {nearestClick} from '../../core/exposure/clicks.js';
 import {writeAperture, writeIso, writeShutter, writeStops} from '../../core/exposure/write.js';
 import type {Shot} from '../../core/shot/shot.js';
 import type {LengthUnit} from '../../core/units.js';
@@ -53,7 +56,7 @@ export function verdict(reading: Reading): string {
 /** What the verdict rests on. */
 export function reason({shot, front, back}: Reading): string {
   const {unit} = shot;
-  return `${writeAperture(shot.aperture)} has to hold ${length(back - front, unit)} of depth; sharp means blurred by no more than ${
+  return `${aperture(shot.aperture, shot)} has to hold ${length(back - front, unit)} of depth; sharp means blurred by no more than ${
     pixels(shot.blurLimit)} in a picture ${whole(shot.pictureWidth)}${NBSP}px wide.`;
 }
 
@@ -64,39 +67,65 @@ export function diffraction({airy, shot}: Reading): string | undefined {
     pixels(shot.blurLimit)}.`;
 }
 
-/** What a way is called on its button. */
-export function wayTitle({kind, changes, back}: Way, {unit}: Shot): string {
-  const aperture = writeAperture(changes.aperture ?? 1);
+/** An f-number as the body shows it from where the camera stands, or will stand. */
+export function aperture(marked: number, shot: Shot, fieldWidth = shot.fieldWidth): string {
+  if (shot.apertureShown === 'marked') return writeAperture(marked);
+  const working = workingAperture(marked, shot.sensorWidth / fieldWidth, shot.pupilRatio);
+  return `f/${nearestClick('aperture', working, shot.clicksPerStop).label}`;
+}
+
+/** What a way is called on its button: what to do. */
+export function wayTitle({kind, changes, back}: Way, shot: Shot): string {
+  const {unit} = shot;
+  const opening = aperture(changes.aperture ?? shot.aperture, shot, changes.fieldWidth);
   switch (kind) {
     case 'refocus': return `Focus ${place(changes.focus ?? 0, unit)}`;
-    case 'stop-down': return `Stop down to ${aperture}`;
-    case 'open-up': return `Open up to ${aperture}`;
-    case 'move-back': return `Camera ${length(back, unit)} back, same picture cropped`;
-    case 'both': return `Camera ${length(back, unit)} back, cropped, and ${aperture}`;
+    case 'stop-down': return `Stop down to ${opening}`;
+    case 'open-up': return `Open up to ${opening}`;
+    case 'move-back': return `Move the camera ${length(back, unit)} back, then crop`;
+    case 'both': return `Move the camera ${length(back, unit)} back, stop down to ${opening}, then crop`;
   }
 }
 
-/** What it costs, sentence by sentence. */
-export function wayCost(way: Way, shot: Shot): string {
-  const {changes, pixelsLeft, rounding, light, outside, diffracted} = way;
-  const {unit} = shot;
-  const said: string[] = [];
-  if (outside > 0) said.push(`Still leaves ${length(outside, unit)} outside.`);
-  if (way.kind === 'refocus') said.push('Costs nothing.');
-  if (changes.shutter !== undefined) {
-    said.push(changes.shutter === shot.shutter ? 'Shutter unchanged.'
-      : `${tight(writeShutter(changes.shutter))} instead of ${tight(writeShutter(shot.shutter))}.`);
-  } else if (way.back) said.push('Shutter unchanged.');
-  if (changes.iso !== undefined && changes.iso !== shot.iso) said.push(`${tight(writeIso(changes.iso))}, the shutter goes no further.`);
-  if (Math.abs(rounding) > 0.05) said.push(`The picture gets ${stops(rounding)}.`);
-  if (way.back) {
-    said.push(`${whole(pixelsLeft)}${NBSP}px left of the ${whole(shot.pictureWidth)} you need.`);
-    said.push(`Frame ${length(changes.fieldWidth ?? 0, unit)} by the ruler.`);
-  }
-  if (light > 0.15) said.push(`Less light is lost to close-up: ${stops(light)}.`);
-  if (changes.focus !== undefined && way.kind !== 'refocus') said.push(`Focus ${place(changes.focus, unit)}.`);
-  if (diffracted) said.push('Diffraction then shows more than your limit.');
-  return said.join(' ');
+/** One line of what a way gives, costs or asks for. */
+export interface WayLine {
+  readonly label: string;
+  readonly text: string;
+}
+
+/** A way in lines that can be run over with the eye. */
+export function wayLines(way: Way, shot: Shot): readonly WayLine[] {
+  return [
+    {label: 'Gives', text: wayGives(way, shot)},
+    {label: 'Price', text: wayPrice(way, shot)},
+    {label: 'Set', text: waySetting(way, shot)},
+  ].filter(({text}) => text);
+}
+
+function wayGives({kind, outside, back, diffracted}: Way, {unit}: Shot): string {
+  return [
+    outside > 0 ? `all sharp but for ${length(outside, unit)} at the ends` : kind === 'open-up' ? 'everything is still sharp' : 'everything sharp',
+    back ? 'the same picture' : '',
+    diffracted ? 'diffraction shows more than your limit' : '',
+  ].filter(Boolean).join('; ');
+}
+
+function wayPrice({kind, changes, back, pixelsLeft, rounding, light}: Way, shot: Shot): string {
+  const {shutter = shot.shutter, iso = shot.iso} = changes;
+  return [
+    kind === 'refocus' ? 'nothing' : shutter === shot.shutter ? 'shutter unchanged' : `${tight(writeShutter(shutter))} instead of ${tight(writeShutter(shot.shutter))}`,
+    iso !== shot.iso ? `${tight(writeIso(iso))}, since the shutter goes no further` : '',
+    Math.abs(rounding) > 0.05 ? `the picture gets ${stops(rounding)}` : '',
+    back ? `${whole(pixelsLeft)}${NBSP}px left of the ${whole(shot.pictureWidth)} needed` : '',
+    light > 0.15 ? `less light is lost to close-up: ${stops(light)}` : '',
+  ].filter(Boolean).join('; ');
+}
+
+function waySetting({kind, changes: {focus, fieldWidth}, back}: Way, {unit}: Shot): string {
+  return [
+    back ? `frame ${length(fieldWidth ?? 0, unit)} by the ruler` : '',
+    focus !== undefined && kind !== 'refocus' ? `focus ${place(focus, unit)}` : '',
+  ].filter(Boolean).join('; ');
 }
 
 function stops(value: number): string {
@@ -110,7 +139,8 @@ export function dead({ways, shot}: Reading): readonly string[] {
   const said: string[] = [];
   if (ways.tooSmall !== undefined) {
     said.push(Number.isFinite(ways.tooSmall)
-      ? `Aperture alone: it would take f/${plain(ways.tooSmall, 0)}, and the lens closes to ${writeAperture(shot.apertureSmallest)}.`
+      ? `Aperture alone: it would take f/${plain(shot.apertureShown === 'marked' ? ways.tooSmall
+        : workingAperture(ways.tooSmall, shot.sensorWidth / shot.fieldWidth, shot.pupilRatio), 0)}, and the lens closes to ${aperture(shot.apertureSmallest, shot)}.`
       : 'Aperture alone: no opening is small enough.');
   }
   if (ways.tooFar) {
@@ -146,7 +176,8 @@ export function ends({fit: {depth}, blurFront, blurBack}: Reading): string {
 
 /** Labels of the entries, and their hints. */
 export const FIELDS = {
-  aperture: 'Aperture', focalLength: 'Focal length', fieldWidth: 'Field width', fieldWidthHint: 'fills the frame', baseDepth: 'Base depth',
+  aperture: 'Aperture', apertureWorking: 'Aperture, as shown', markedAs: (marked: number) => `marked ${writeAperture(marked)}`,
+  apertureShown: 'Body shows f-numbers', marked: 'marked', working: 'working', focalLength: 'Focal length', fieldWidth: 'Field width', fieldWidthHint: 'fills the frame', baseDepth: 'Base depth',
   focus: 'Focus', focusHint: 'behind front edge', figure: 'Figure: what reaches past the base', camera: 'Camera: distance, sensor, limits',
   picture: 'Finished picture, blur limit, unit', overhangFront: 'Past the front edge', overhangFrontHeight: '… at a height of',
   overhangBack: 'Past the back edge', overhangBackHeight: '… at a height of', figureHeight: 'Height above the table',
@@ -185,10 +216,10 @@ export function pixelsToSpare({reach}: DistancePrice, {unit}: Shot): string {
 
 /** Where each frame is focused at the aperture that is set. */
 export function stackWords({frames}: StackOffer, {shot}: Reading): string {
-  const aperture = writeAperture(shot.aperture);
-  if (!frames.length) return `At ${aperture} it would take more frames than anybody takes.`;
+  const set = aperture(shot.aperture, shot);
+  if (!frames.length) return `At ${set} it would take more frames than anybody takes.`;
   const at = frames.map(({focus}) => `${focus <= -0.05 ? '−' : ''}${length(focus, shot.unit)}`).join(', ');
-  return `At ${aperture}, ${frames.length} frames hold it, each zone overlapping the next by a quarter or more. Focus behind the base’s front edge, from the front on: ${at}.`;
+  return `At ${set}, ${frames.length} frames hold it, each zone overlapping the next by a quarter or more. Focus behind the base’s front edge, from the front on: ${at}.`;
 }
 
 /** The aperture at which a stack is best. */
@@ -197,7 +228,7 @@ export function stackBest({best, frames}: StackOffer, {shot}: Reading): string {
   const worst = best.worst > 0 ? percent(best.worst) : 'nothing';
   const taken = `with ${SETTLE_SECONDS}${NBSP}s between frames about ${time} in all; the finest line keeps ${worst} of its contrast at worst`;
   return frames.length && Math.abs(best.aperture / shot.aperture - 1) < 1e-6 ? `No aperture is better for it: ${taken}.`
-    : `Best at ${writeAperture(best.aperture)}: ${best.frames} frames, ${taken}.`;
+    : `Best at ${aperture(best.aperture, shot)}: ${best.frames} frames, ${taken}.`;
 }
 
 /** What a ruler shot says of its reader. */
@@ -211,7 +242,7 @@ export function ownLimit({blurLimit, focus}: OwnLimit, {shot}: Reading): string 
 /** Labels of what is asked less often. */
 export const EXTRAS = {
   curve: 'Curve under the ruler', blur: 'Blur', contrast: 'Contrast', detail: 'Finest line', detailHint: '1 px, or 0.2 mm on the figure',
-  stack: 'Or several frames, to stack', setStack: (aperture: number, shutter: number) => `Set ${writeAperture(aperture)} and ${tight(writeShutter(shutter))} for it`,
+  stack: 'Or several frames, to stack', setStack: (opening: number, shutter: number, shot: Shot) => `Set ${aperture(opening, shot)} and ${tight(writeShutter(shutter))} for it`,
   noStack: 'It would take more frames than anybody takes, at any aperture.',
   distance: 'What a step back is worth', back: 'Camera back by', goBack: (by: string) => `Go ${by} back and crop`,
   own: 'Your own limit, from a ruler shot',
@@ -219,6 +250,25 @@ export const EXTRAS = {
     + 'Look at it in the finished size and read off what still looks sharp.',
   zero: 'Graduation at the front edge', nearest: 'Nearest still sharp', farthest: 'Farthest still sharp',
   farthestWanted: 'a graduation beyond the nearest', useOwnLimit: 'Use this limit and focus from now on',
+} as const;
+
+/** What two points on a ruler say of the field. */
+export function rulerField({fieldWidth, magnification}: RulerScale, {unit, fieldWidth: now}: Shot): string {
+  const said = `The frame takes in ${length(fieldWidth, unit)} across: a magnification of ${plain(magnification, 3)}.`;
+  const off = fieldWidth / now - 1;
+  return Math.abs(off) < 0.005 ? `${said} That is what is set.` : `${said} Set now: ${length(now, unit)}, ${plain(Math.abs(off) * 100, off < 0.1 ? 1 : 0)}${NBSP}% ${off > 0 ? 'less' : 'more'}.`;
+}
+
+/** Words of the photo with two points. */
+export const RULER = {
+  title: 'Field width, from a photo of a ruler', photo: 'Photo with two points', points: ['First point', 'Second point'],
+  how: 'Drag the two points onto two graduations. Both must lie at the same distance from the camera, in the focus plane, on a ruler held across the '
+    + 'view: along a ruler that runs away from the camera the scale changes, and two points cannot say how.',
+  none: 'There is no photo on the bench. Open one in a tonal-chart-reader that has the same bench name as this element; it then shows up here.',
+  cropped: 'This photo has another shape than the sensor. If it was cropped, the field comes out too narrow: take it as it left the camera.',
+  apart: 'Length between the points', apartHint: 'as the ruler counts it', together: 'The two points lie on one another. Drag one of them away.',
+  at: (x: number, y: number): string => `${Math.round(x)} pixels from the left, ${Math.round(y)} from the top`,
+  use: (field: string): string => `Set the field width to ${field}`,
 } as const;
 
 /** Words in the drawing. */

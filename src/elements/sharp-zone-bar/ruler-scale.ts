@@ -1,0 +1,53 @@
+import {rulerScale, type PhotoPoint, type RulerScale} from '../../core/optics/ruler.js';
+import {Problem} from '../../core/problem.js';
+import type {Shot} from '../../core/shot/shot.js';
+import {readLength} from '../../core/units.js';
+
+/** What was marked and read on rulers. It lies on the bench, so that linked elements and later visits find it. */
+export interface RulerNotes {
+  /** Two points of the photo, as shares of its width and height. */
+  readonly points: readonly [PhotoPoint, PhotoPoint];
+  /** Length between them, as typed. */
+  readonly apart: string;
+  /** Graduations as typed: at the base's front edge, the nearest and the farthest that still look sharp. */
+  readonly zero: string;
+  readonly nearest: string;
+  readonly farthest: string;
+}
+
+/** Nothing marked yet: two points that lie where a ruler in front of the figure would. */
+export const NO_NOTES: RulerNotes = {points: [{x: 0.25, y: 0.6}, {x: 0.75, y: 0.6}], apart: '', zero: '', nearest: '', farthest: ''};
+
+/** Pixels of a photo, the right way up. */
+export interface PhotoSize {
+  readonly width: number;
+  readonly height: number;
+}
+
+/** Whether a photo has the sensor's shape within this share; beyond, somebody cropped it. */
+const SAME_SHAPE = 0.03;
+
+/** Length of the longer side over the shorter: it does not matter how the camera is held. */
+const shape = (width: number, height: number): number => Math.max(width, height) / Math.min(width, height);
+
+/** Whether the photo is no longer the whole frame, as far as its shape tells. */
+export const looksCropped = (photo: PhotoSize, {sensorWidth, sensorHeight}: Shot): boolean =>
+  Math.abs(shape(photo.width, photo.height) / shape(sensorWidth, sensorHeight) - 1) > SAME_SHAPE;
+
+/**
+ * What the marked points say of the field; `undefined` until a length is typed, a problem when it cannot be. The field is
+ * the one along the sensor's width, whichever way up the photo was taken.
+ */
+export function fieldFromNotes({points, apart}: RulerNotes, photo: PhotoSize, shot: Shot): RulerScale | Problem | undefined {
+  if (!apart.trim()) return undefined;
+  const length = readLength('ruler-length', apart, shot.unit);
+  if (length instanceof Problem) return length;
+  const [one, other] = points.map(({x, y}) => ({x: x * photo.width, y: y * photo.height})) as [PhotoPoint, PhotoPoint];
+  const sameWay = (photo.width >= photo.height) === (shot.sensorWidth >= shot.sensorHeight);
+  try {
+    return rulerScale(one, other, length, sameWay ? photo.width : photo.height, shot.sensorWidth);
+  } catch (error) {
+    if (!(error instanceof Problem)) throw error;
+    return error.parameter === 'ruler-length' ? new Problem(error.parameter, apart, error.wanted) : error;
+  }
+}
