@@ -16,6 +16,9 @@ export default tseslint.config(
         {property: 'innerHTML', message: 'Markup from strings: render a template instead.'},
         {property: 'outerHTML', message: 'Markup from strings: render a template instead.'},
         {property: 'insertAdjacentHTML', message: 'Markup from strings: render a template instead.'}],
+      'no-restricted-syntax': ['error', {
+        selector: 'TemplateElement[value.raw=/\\son[a-z]+\\s*=/]', message: 'An inline handler: a strict policy blocks it. Use @event.',
+      }],
       eqeqeq: 'error',
       '@typescript-eslint/no-unused-vars': ['error', {ignoreRestSiblings: true, varsIgnorePattern: '^_', argsIgnorePattern: '^_'}],
       '@typescript-eslint/no-non-null-assertion': 'error',
