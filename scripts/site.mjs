@@ -9,7 +9,7 @@ import {dirname} from 'node:path';
 import {build} from 'esbuild';
 import {ROOT} from './set-up.mjs';
 import {framePages} from './frames.mjs';
-import {referencePages} from './reference.mjs';
+import {referencePages} from './element-pages.mjs';
 
 /** What the calculator keeps for offline use; other shots of the guild are kept once they were seen. */
 const KEPT_OFFLINE = [/^(index\.html|demo\.(css|js)|icon\.svg|manifest\.webmanifest)$/, /^icons\//, /^shots\/small\//,
