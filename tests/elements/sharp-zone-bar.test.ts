@@ -96,7 +96,7 @@ describe('sharp-zone-bar', () => {
     await el.updateComplete;
     expect(verdict(el)).to.match(/^Everything is sharp/);
     expect([el.aperture, el.shutter]).to.deep.equal([aperture, shutter]);
-    expect(said).to.contain('Gives everything sharp; the same picture').and.to.contain(' Price shutter unchanged; ');
+    expect(said).to.contain('Gives everything in focus; the same picture; all of it a little soft').and.to.contain(' Price shutter unchanged; ');
     expect(said).to.contain(`Set frame ${Math.round(el.fieldWidth)} mm by the ruler; focus`);
     // the same part of the subject stays in the picture
     expect(el.crop.width * el.fieldWidth).to.be.closeTo(180, 0.001);
@@ -139,7 +139,7 @@ describe('sharp-zone-bar', () => {
     const el = await fixture<SharpZoneBar>(html`<sharp-zone-bar aperture="f/2.8" focal-length="100" field-width="60"
       base-depth="60" frame-width="2000" picture-width="2000"></sharp-zone-bar>`);
     expect(words(el)).to.contain('the lens closes to f/22').and.to.contain('No single frame holds all of it.');
-    expect(flat(ways(el)[0]?.textContent)).to.contain('Stop down to f/22').and.to.match(/Gives all sharp but for \d+ mm at the ends/);
+    expect(flat(ways(el)[0]?.textContent)).to.contain('Stop down to f/22').and.to.match(/Gives all in focus but for \d+ mm at the ends/);
   });
 
   it('shows what a body shows that counts close-up in, and takes it back as marked', async () => {

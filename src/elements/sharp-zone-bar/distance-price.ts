@@ -47,6 +47,6 @@ export function distanceGroup(
       <output for="back">${length(by, shot.unit)}</output></label>
     <p class="note">${distancePrice(price, reading)} ${pixelsToSpare(price, shot)}</p>
     <div><button type="button" ?disabled=${by === 0}
-      @click=${() => { onApply(moved(shot, price.step, shot.focus)); }}>${EXTRAS.goBack(length(by, shot.unit))}</button></div>
+      @click=${() => { onApply(moved(shot, price.step, shot.focus)); }}>${EXTRAS.goBack(by, shot.unit)}</button></div>
   </div>`;
 }

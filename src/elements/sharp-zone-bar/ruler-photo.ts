@@ -4,7 +4,7 @@ import {Problem} from '../../core/problem.js';
 import type {Shot} from '../../core/shot/shot.js';
 import {textField} from '../shared/fields.js';
 import {length} from './lengths.js';
-import {fieldFromNotes, looksCropped, type RulerNotes} from './ruler-scale.js';
+import {fieldFromNotes, isSet, looksCropped, type RulerNotes} from './ruler-scale.js';
 import {RULER, rulerField} from './words.js';
 
 /** What of an open photo is shown here. */
@@ -58,7 +58,7 @@ export class RulerPhoto {
       })}</div>
       ${found instanceof Problem && found.parameter !== 'ruler-length' ? html`<p class="problem">${RULER.together}</p>` : nothing}
       ${field ? html`<p class="note">${rulerField(field, shot)}</p>
-        <div><button type="button" ?disabled=${length(field.fieldWidth, shot.unit, true) === length(shot.fieldWidth, shot.unit, true)}
+        <div><button type="button" ?disabled=${isSet(field, shot)}
           @click=${() => { onApply({fieldWidth: field.fieldWidth}); }}>${RULER.use(length(field.fieldWidth, shot.unit))}</button></div>` : nothing}`;
   }
 

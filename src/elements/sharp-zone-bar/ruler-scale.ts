@@ -27,6 +27,12 @@ export interface PhotoSize {
 /** Whether a photo has the sensor's shape within this share; beyond, somebody cropped it. */
 const SAME_SHAPE = 0.03;
 
+/** Two points can be set that well and no better: half a per cent. */
+const SET_AS_WELL = 0.005;
+
+/** Whether the field is framed as the points say. */
+export const isSet = ({fieldWidth}: RulerScale, shot: Shot): boolean => Math.abs(fieldWidth / shot.fieldWidth - 1) < SET_AS_WELL;
+
 /** Length of the longer side over the shorter: it does not matter how the camera is held. */
 const shape = (width: number, height: number): number => Math.max(width, height) / Math.min(width, height);
 

@@ -6,6 +6,10 @@ export const zoneStyles = css`
   .set-up { margin-block-start: -0.4em; }
   .set-up details[open] { padding-block-end: 0.8em; }
   .set-up .note { margin-block-start: 0.6em; }
+  /* Labels of one or two lines, and every answer on the same rule. */
+  .fields { row-gap: 0; }
+  .fields > .field { grid-row: span 3; grid-template-rows: subgrid; margin-block-end: 0.7em; }
+  .fields > .field > label { align-self: end; }
   .field:has(#sensor-format) { grid-column: 1 / -1; }
   @container (min-width: 22em) { .field:has(#sensor-format) { grid-column: span 2; } }
   .group { display: grid; gap: 0.7em; padding-block-end: 0.6em; }

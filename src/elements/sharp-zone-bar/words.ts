@@ -11,6 +11,7 @@ import type {DistancePrice} from './distance-price.js';
 import {NBSP, length, percent, pixels, plain, tight, whole} from './lengths.js';
 import type {OwnLimit} from './own-limit.js';
 import type {Reading} from './reading.js';
+import {isSet} from './ruler-scale.js';
 import {SETTLE_SECONDS, type StackOffer} from './stack.js';
 import type {Way} from './ways.js';
 
@@ -104,9 +105,10 @@ export function wayLines(way: Way, shot: Shot): readonly WayLine[] {
 
 function wayGives({kind, outside, back, diffracted}: Way, {unit}: Shot): string {
   return [
-    outside > 0 ? `all sharp but for ${length(outside, unit)} at the ends` : kind === 'open-up' ? 'everything is still sharp' : 'everything sharp',
+    outside > 0 ? `all in focus but for ${length(outside, unit)} at the ends`
+      : diffracted ? 'everything in focus' : kind === 'open-up' ? 'everything is still sharp' : 'everything sharp',
     back ? 'the same picture' : '',
-    diffracted ? 'diffraction shows more than your limit' : '',
+    diffracted ? 'all of it a little soft, since diffraction passes your limit' : '',
   ].filter(Boolean).join('; ');
 }
 
@@ -244,7 +246,7 @@ export const EXTRAS = {
   curve: 'Curve under the ruler', blur: 'Blur', contrast: 'Contrast', detail: 'Finest line', detailHint: '1 px, or 0.2 mm on the figure',
   stack: 'Or several frames, to stack', setStack: (opening: number, shutter: number, shot: Shot) => `Set ${aperture(opening, shot)} and ${tight(writeShutter(shutter))} for it`,
   noStack: 'It would take more frames than anybody takes, at any aperture.',
-  distance: 'What a step back is worth', back: 'Camera back by', goBack: (by: string) => `Go ${by} back and crop`,
+  distance: 'What a step back is worth', back: 'Camera back by', goBack: (by: number, unit: LengthUnit) => (by ? `Go ${length(by, unit)} back and crop` : 'Go back and crop'),
   own: 'Your own limit, from a ruler shot',
   ownLimitHow: 'Photograph a flat ruler that runs away from the camera past the base’s front edge, with the settings above. '
     + 'Look at it in the finished size and read off what still looks sharp.',
@@ -253,10 +255,12 @@ export const EXTRAS = {
 } as const;
 
 /** What two points on a ruler say of the field. */
-export function rulerField({fieldWidth, magnification}: RulerScale, {unit, fieldWidth: now}: Shot): string {
+export function rulerField(scale: RulerScale, shot: Shot): string {
+  const {fieldWidth, magnification} = scale;
+  const {unit, fieldWidth: now} = shot;
   const said = `The frame takes in ${length(fieldWidth, unit)} across: a magnification of ${plain(magnification, 3)}.`;
   const off = fieldWidth / now - 1;
-  return Math.abs(off) < 0.005 ? `${said} That is what is set.` : `${said} Set now: ${length(now, unit)}, ${plain(Math.abs(off) * 100, off < 0.1 ? 1 : 0)}${NBSP}% ${off > 0 ? 'less' : 'more'}.`;
+  return isSet(scale, shot) ? `${said} That is what is set.` : `${said} Set now: ${length(now, unit)}, ${plain(Math.abs(off) * 100, off < 0.1 ? 1 : 0)}${NBSP}% ${off > 0 ? 'less' : 'more'}.`;
 }
 
 /** Words of the photo with two points. */

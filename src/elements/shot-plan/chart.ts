@@ -2,7 +2,7 @@ import {nothing, svg, type SVGTemplateResult} from 'lit';
 import {writeAperture} from '../../core/exposure/write.js';
 import type {PlanWay} from '../../core/optics/plan-way.js';
 import type {Curve, CurvePoint} from './curve.js';
-import {WORDS, contrastNumber} from './words.js';
+import {WORDS, bestLabel} from './words.js';
 
 const LEFT_PX = 26;
 const RIGHT_PX = 14;
@@ -72,7 +72,7 @@ export function chart(curve: Curve, way: PlanWay, wished: number, width: number)
     <polyline class="curve" points=${line(({worst}) => worst)}></polyline>
     ${own ? svg`<path class="own" d="M${x(own.aperture)} ${floor}V${y(own.worst)}"></path><circle class="own-dot" cx=${x(own.aperture)} cy=${y(own.worst)} r="4"></circle>` : nothing}
     <circle class="best" cx=${bestX} cy=${y(best.worst)} r="7"></circle>
-    <text class="strong on-paper" x=${bestX - (end ? 9 : 0)} y=${y(best.worst) - 13} text-anchor=${end ? 'end' : 'middle'}>${WORDS.best} ${writeAperture(best.aperture)}: ${contrastNumber(best.worst)}</text>`;
+    <text class="strong on-paper" x=${bestX - (end ? 9 : 0)} y=${y(best.worst) - 13} text-anchor=${end ? 'end' : 'middle'}>${bestLabel(best, way)}</text>`;
 }
 
 export const CHART_HEIGHT = TOP_PX + CHART_PX + 26;

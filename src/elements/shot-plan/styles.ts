@@ -71,6 +71,7 @@ export const planStyles = css`
 
   .curve-part { display: grid; gap: 0.5em 2em; align-items: center; }
   @container (min-width: 52em) { .curve-part { grid-template-columns: auto minmax(0, 1fr); } }
+  .single > .note { margin-block-end: 0.5em; }
   .wish { margin: 0; display: grid; }
   .lost { fill: url(#chart-hatch); stroke: none; }
   .wished { stroke-dasharray: 6 3; stroke-width: 0.8; }

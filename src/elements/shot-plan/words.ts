@@ -7,7 +7,7 @@ import type {GiveUp, Plan} from '../../core/optics/plan.js';
 import type {Problem} from '../../core/problem.js';
 import type {Shot} from '../../core/shot/shot.js';
 import {MM_PER_INCH, lengthIn, type LengthUnit} from '../../core/units.js';
-import type {Curve} from './curve.js';
+import type {Curve, CurvePoint} from './curve.js';
 import {FREE, tipHeight, valueOf, type Grip} from './handles.js';
 
 const NBSP = '\u00a0';
@@ -216,14 +216,22 @@ export function gripText(grip: Grip, shot: Shot): string {
 
 export const gripHint = (grip: Grip): string => ({both: 'Left and right for its reach, up and down for its height', up: 'Up and down', along: 'Left and right'})[FREE[grip]];
 
+/** Over the best click of the curve. */
+export const bestLabel = (best: CurvePoint, way: PlanWay): string => (way.kind === 'stack'
+  ? `${writeAperture(best.aperture)}, ${frames(best.frames)}: ${contrastNumber(best.worst)}` : `${WORDS.best} ${writeAperture(best.aperture)}: ${contrastNumber(best.worst)}`);
+
 /** What the curve shows. */
-export function curveWords({best}: Curve, way: PlanWay, job: PlanJob): string {
+export function curveWords({points, best}: Curve, way: PlanWay, job: PlanJob): string {
   const here = `${writeAperture(way.lens.aperture)} leaves ${contrastNumber(way.worst)}`;
   const top = `${writeAperture(best.aperture)} would be best with ${contrastNumber(best.worst)}`;
   const place = way.kind === 'stack' ? 'in as many frames as each takes' : 'from this place, in one frame';
   if (best.aperture === way.lens.aperture) return `Worst contrast of the finest line ${place}: ${here}, and no other click more.`;
-  const why = way.kind === 'stack' ? `, in ${frames(best.frames)}` : '';
-  return `Worst contrast of the finest line ${place}: ${here}; ${top}${why}. At least ${contrastNumber(job.leastContrast ?? 0.3)} is wished for.`;
+  if (way.kind === 'stack') {
+    const more = points.some(({worst}) => worst > best.worst) ? ' Some other clicks keep more, but not as much more as their extra frames ask for.' : '';
+    return `Worst contrast of the finest line ${place}: ${here}; worth the most at ${writeAperture(best.aperture)} with ${contrastNumber(best.worst)}, in ${
+      frames(best.frames)}.${more} At least ${contrastNumber(job.leastContrast ?? 0.3)} is wished for.`;
+  }
+  return `Worst contrast of the finest line ${place}: ${here}; ${top}. At least ${contrastNumber(job.leastContrast ?? 0.3)} is wished for.`;
 }
 
 /** Said in place of numbers that cannot be. */
