@@ -1,0 +1,245 @@
+import {html, nothing, type TemplateResult} from 'lit';
+import {airyDiameter, workingAperture} from '../../core/optics/lens.js';
+import type {CropShare, Shot} from '../../core/shot/shot.js';
+import type {Photo} from '../../photo/open.js';
+import {textField} from '../shared/fields.js';
+import {cropPixels} from './crop.js';
+import {Latest} from './latest.js';
+import {LineDrag} from './line-drag.js';
+import {NO_READINGS, focusReading, rulerAt, rulerOnLine, withReading, type FocusReading, type RulerField, type RulerOnLine} from './ruler-readings.js';
+import {judgedStretches, scaleOf, sharpUpTo, stretchesBy} from './sharpness-draw.js';
+import {HeatReader} from './sharpness-heat.js';
+import {acrossCrop, frontToBack, hasLength, type LineShare} from './sharpness-line.js';
+import {readAlong, type LineReading} from './sharpness-reading.js';
+import {heatLegend, overPhoto, profileDrawing} from './sharpness-view.js';
+import {
+  SHARP, changeOf, diffractionNote, focusSentence, placeOnLine, progressText, scaleNote, sharpSentence, useCost, useText,
+  worthSentence, writeRuler, type WritePlace,
+} from './sharpness-words.js';
+
+/** What the section is about, as the element has it now. */
+export interface SharpnessSubject {
+  readonly photo: Photo;
+  readonly earlier: Photo | undefined;
+  /** Whether the earlier shot is known to show the same set from the same place. */
+  readonly sameSet: boolean;
+  readonly shot: Shot;
+  /** f-numbers of both shots. */
+  readonly aperture: number;
+  readonly apertureEarlier: number;
+  /** Line that was drawn or given by the page; without one it follows the crop. */
+  readonly line: LineShare | undefined;
+  /** CSS px the curve gets. */
+  readonly width: number;
+}
+
+/** What the section asks of its element. */
+export interface SharpnessHost {
+  readonly changed: () => void;
+  readonly draw: (line: LineShare) => void;
+  readonly focus: (behindFront: number) => void;
+}
+
+/** Focus of the bench and a reading nearer than this are the same, mm. */
+const SAME_FOCUS = 0.5;
+
+/** "Where is it sharp?": a line across the photo with its curve, the squares over it, and what they come to. */
+export class SharpnessSection {
+  #subject: SharpnessSubject | undefined;
+  #reading: LineReading | undefined;
+  #readings = NO_READINGS;
+  #showsHeat = false;
+  #showsChange = true;
+  #asked: readonly unknown[] = [];
+
+  readonly #heat: HeatReader;
+  readonly #along = new Latest<LineReading>((reading) => {
+    if (reading.photo !== this.#subject?.photo) return;
+    this.#reading = reading;
+    this.host.changed();
+  });
+  readonly #drag = new LineDrag(() => this.#line, (line) => { if (hasLength(line)) this.host.draw(line); });
+
+  constructor(private readonly host: SharpnessHost) {
+    this.#heat = new HeatReader(host.changed);
+  }
+
+  /** Asks what is not known yet. Called before every drawing. */
+  follow(subject: SharpnessSubject): void {
+    this.#subject = subject;
+    const {photo, aperture, apertureEarlier, shot: {crop}} = subject;
+    const [earlier, line, scaleAtB] = [this.#earlier, this.#line, this.#ruler?.scaleAtB ?? 1];
+    const asked = [photo, earlier, aperture, apertureEarlier, ...line.a, ...line.b, scaleAtB];
+    if (asked.some((value, at) => value !== this.#asked[at])) {
+      if (photo !== this.#asked[0]) this.#reading = undefined;
+      this.#asked = asked;
+      this.#along.want(() => readAlong({photo, earlier, aperture, apertureEarlier, line, scaleAtB}));
+    }
+    if (this.#showsHeat) this.#heat.follow(photo, earlier, cropPixels(crop, photo));
+  }
+
+  /** Looks no further: the section was closed or the photo taken away. */
+  stop(): void {
+    this.#along.stop();
+    this.#heat.stop();
+    this.#subject = this.#reading = undefined;
+    this.#asked = [];
+  }
+
+  /** The earlier shot, where its pixels can be set beside this one's. */
+  get #earlier(): Photo | undefined {
+    const {photo, earlier, sameSet} = this.#subject as SharpnessSubject;
+    return earlier && sameSet && earlier.width === photo.width && earlier.height === photo.height ? earlier : undefined;
+  }
+
+  get #line(): LineShare {
+    const {line, shot} = this.#subject as SharpnessSubject;
+    return line ?? frontToBack(shot.crop);
+  }
+
+  get #ruler(): RulerOnLine | undefined {
+    return rulerOnLine(this.#readings, (this.#subject as SharpnessSubject).shot);
+  }
+
+  get #place(): WritePlace {
+    const ruler = this.#ruler;
+    const {unit} = (this.#subject as SharpnessSubject).shot;
+    return ruler ? (along) => writeRuler(rulerAt(ruler, along), unit) : placeOnLine;
+  }
+
+  /** Finished pixels to a pixel of the photo. */
+  get #perPixel(): number {
+    const {photo, shot} = this.#subject as SharpnessSubject;
+    return shot.pictureWidth / cropPixels(shot.crop, photo).width;
+  }
+
+  // —— what it says ——
+
+  /** The answer in one or two sentences; '' while there is none. */
+  get verdict(): string {
+    const {comparison} = this.#reading ?? {};
+    if (!this.#reading) return '';
+    return [comparison ? this.#worth(this.#reading) : this.#sharp(this.#reading), this.#focusText(this.#reading)].filter(Boolean).join(' ');
+  }
+
+  #sharp({points}: LineReading): string {
+    const {shot: {blurLimit}} = this.#subject as SharpnessSubject;
+    const scale = scaleOf(points.map(({blur}) => blur), blurLimit / this.#perPixel);
+    const sharp = scale ? judgedStretches(points, scale).filter(({sharpness}) => sharpness === 'sharp') : [];
+    return sharpSentence(sharp, scale !== undefined, this.#place);
+  }
+
+  #worth({comparison, aperture, apertureEarlier}: LineReading): string {
+    if (!comparison) return '';
+    const stretches = stretchesBy(comparison.points, changeOf);
+    const of = (change: string) => stretches.filter((stretch) => stretch.of === change);
+    const added = comparison.points.flatMap((point) => (point.added === null || point.sharper === 'neither' ? [] : [point.added * this.#perPixel]));
+    return worthSentence({
+      now: aperture, before: apertureEarlier, sharper: of('sharper'), softer: of('softer'), alike: of('alike'),
+      gained: -Math.min(0, ...added), lost: Math.max(0, ...added),
+    }, this.#place);
+  }
+
+  #focusText({focus}: LineReading): string {
+    return focusSentence(focus !== undefined, focus?.along ?? 0, focus?.within ?? 0, this.#focusReading, (this.#subject as SharpnessSubject).shot.unit);
+  }
+
+  get #focusReading(): FocusReading | undefined {
+    const [focus, ruler] = [this.#reading?.focus, this.#ruler];
+    return focus && ruler && focusReading(focus, ruler, this.#readings.values.atFront);
+  }
+
+  // —— drawing ——
+
+  /** The line and the squares, to be laid over the photo. */
+  overlay(): TemplateResult | typeof nothing {
+    if (!this.#subject) return nothing;
+    const {photo, shot} = this.#subject;
+    const {pressed, dragged, released, keyed} = this.#drag;
+    return html`<div class="over" @pointerdown=${pressed} @pointermove=${dragged} @pointerup=${released} @pointercancel=${released} @keydown=${keyed}>
+      ${overPhoto(this.#line, this.#showsHeat ? this.#heat.heat : undefined, this.#change, shot.blurLimit / this.#perPixel, photo)}</div>`;
+  }
+
+  get #change(): boolean { return this.#showsChange && this.#earlier !== undefined; }
+
+  section(): TemplateResult | typeof nothing {
+    if (!this.#subject) return nothing;
+    const {shot, width, earlier} = this.#subject;
+    const reading = this.#reading;
+    const place = this.#place;
+    return html`<div class="side">
+      <p class="finding" role="status">${reading ? this.verdict : SHARP.looking}</p>
+      ${earlier && !this.#earlier ? html`<p class="note">${SHARP.otherSize}</p>` : nothing}
+      ${reading ? this.#renderNotes(reading) : nothing}
+      <div class="pair">
+        <div class="side">${reading ? profileDrawing({reading, perPixel: this.#perPixel, limit: shot.blurLimit, width, place}) : nothing}
+          ${this.#renderScaleNote()}</div>
+        <div class="side">${this.#renderLine()}${this.#renderRuler()}${this.#renderUse()}${this.#renderHeat()}</div>
+      </div></div>`;
+  }
+
+  #renderNotes(reading: LineReading): TemplateResult {
+    const {shot, aperture} = this.#subject as SharpnessSubject;
+    const disc = airyDiameter(workingAperture(aperture, shot.sensorWidth / shot.fieldWidth, shot.pupilRatio))
+      * shot.pictureWidth / (shot.sensorWidth * shot.crop.width);
+    return html`<p class="note">${reading.focus ? reading.fromBoth ? SHARP.bothShots : SHARP.oneShot : nothing}
+      ${reading.comparison ? diffractionNote(aperture, disc, shot.blurLimit) : nothing}</p>`;
+  }
+
+  #renderScaleNote(): TemplateResult | typeof nothing {
+    const {shot: {blurLimit}} = this.#subject as SharpnessSubject;
+    const scale = this.#reading && scaleOf(this.#reading.points.map(({blur}) => blur), blurLimit / this.#perPixel);
+    return scale ? html`<p class="note">${scaleNote(blurLimit, sharpUpTo(scale) * this.#perPixel)}</p>` : nothing;
+  }
+
+  #renderLine(): TemplateResult {
+    const lay = (preset: (crop: CropShare) => LineShare) => () => { this.host.draw(preset((this.#subject as SharpnessSubject).shot.crop)); };
+    return html`<div class="tools" role="group" aria-label=${SHARP.lay}>
+      <button type="button" @click=${lay(frontToBack)}>${SHARP.frontToBack}</button>
+      <button type="button" @click=${lay(acrossCrop)}>${SHARP.across}</button>
+      <p class="spoken" id="line-keys">${SHARP.keys}</p></div>`;
+  }
+
+  #renderRuler(): TemplateResult {
+    const {unit} = (this.#subject as SharpnessSubject).shot;
+    const field = (name: RulerField, hint?: string) => textField({
+      id: `ruler-${name}`, label: SHARP[name], text: this.#readings.texts[name] ?? '', problem: this.#readings.problems[name], hint,
+      onType: (text) => {
+        this.#readings = withReading(this.#readings, name, text, unit);
+        this.host.changed();
+      },
+    });
+    const {values: {atA, atB, atMiddle}} = this.#readings;
+    const ruler = this.#ruler;
+    return html`<fieldset><legend>${SHARP.ruler}</legend>
+      <div class="fields">${field('atA')}${field('atMiddle', SHARP.middleHint)}${field('atB')}${field('atFront')}</div></fieldset>
+      ${ruler && !ruler.measured ? html`<p class="note">${SHARP.reckoned}</p>` : nothing}
+      ${!ruler && atA !== undefined && atB !== undefined && atMiddle !== undefined ? html`<p class="problem">${SHARP.wrongMiddle}</p>` : nothing}`;
+  }
+
+  #renderUse(): TemplateResult | typeof nothing {
+    const behind = this.#focusReading?.behindFront;
+    const {focus, unit} = (this.#subject as SharpnessSubject).shot;
+    if (behind === undefined || Math.abs(behind - focus) < SAME_FOCUS) return nothing;
+    return html`<ul class="ways"><li><button type="button" @click=${() => { this.host.focus(behind); }}>
+      <strong>${useText(behind, unit)}</strong><span>${useCost(focus, unit)}</span></button></li></ul>`;
+  }
+
+  #renderHeat(): TemplateResult {
+    const toggle = () => {
+      this.#showsHeat = !this.#showsHeat;
+      if (!this.#showsHeat) this.#heat.stop();
+      this.host.changed();
+    };
+    const choose = (change: boolean) => () => {
+      this.#showsChange = change;
+      this.host.changed();
+    };
+    const {heat} = this.#heat;
+    return html`<div class="side"><div class="tools"><button type="button" aria-pressed=${this.#showsHeat ? 'true' : 'false'} @click=${toggle}>${SHARP.heat}</button>
+        ${this.#showsHeat && this.#earlier ? [true, false].map((change) => html`<button type="button" aria-pressed=${this.#showsChange === change ? 'true' : 'false'}
+          @click=${choose(change)}>${change ? SHARP.heatChange : SHARP.heatSharp}</button>`) : nothing}
+        ${this.#showsHeat && (heat?.done ?? 0) < 1 ? html`<p class="note" role="status">${progressText(heat?.done ?? 0)}</p>` : nothing}</div>
+      ${this.#showsHeat ? html`${heatLegend(this.#change)}${this.#change ? nothing : html`<p class="note">${SHARP.legendNote}</p>`}` : nothing}</div>`;
+  }
+}
