@@ -161,3 +161,22 @@ test('refuses what is no click, no value, no range, by name', () => {
   expect(() => nearestClick('aperture', 3, 1, [3, 3.5])).toThrow(Problem);
   expect(() => clicks('aperture', 1, [0, 8])).toThrow(Problem);
 });
+
+test('limits that meet hold one click; limits between two hold none', () => {
+  expect(nearestClick('aperture', 11, 3, [8, 8]).value).toBe(8);
+  expect(() => nearestClick('aperture', 8, 3, [3.3, 3.4])).toThrow(new Problem('aperture', '3.3 to 3.4', 'limits with a click between them'));
+});
+
+test('held back to click 0 the index is 0, never -0', () => {
+  expect(nearestClick('aperture', 0.8, 3, [1, 22]).index).toBe(0);
+});
+
+test('a click within 1000 of the first is one, and none further away', () => {
+  expect(clickAt('iso', 1000, 3).value).toBeLessThan(Infinity);
+  for (const far of [1001, -1001, 1e9]) expect(() => clickAt('iso', far, 3)).toThrow(new Problem('click', far, 'a whole number'));
+});
+
+test('a time that bodies print otherwise is no f-number of that size', () => {
+  expect(clicksPrinted('shutter', 4 / 3)).not.toEqual([]);
+  expect(clicksPrinted('aperture', 4 / 3)).toEqual([]);
+});

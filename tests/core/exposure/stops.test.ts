@@ -85,3 +85,9 @@ it.each([0, -8, NaN, Infinity])('refuses %s by the name of the setting', (bad) =
     .toThrow(new Problem('iso', bad, 'a number above 0'));
   expect(() => afterStops('aperture', bad, 1)).toThrow(Problem);
 });
+
+test('more stops than lie between any two exposures are refused by name', () => {
+  for (const far of [901, -901, Infinity, NaN]) {
+    expect(() => afterStops('iso', 100, far)).toThrow(expect.objectContaining({name: 'Problem', parameter: 'stops'}));
+  }
+});

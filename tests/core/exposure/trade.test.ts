@@ -187,3 +187,51 @@ describe('what cannot be traded', () => {
     if (!Number.isFinite(bad)) expect(() => trade({...ask, correction: bad})).toThrow(/^correction/);
   });
 });
+
+describe('the ends of what a trade may do', () => {
+  const lens = {aperture: [2.8, 16]} as const;
+  const ask = {from: start, pay: 'shutter', clicksPerStop: 3} as const;
+
+  it('takes both ends of the lens, and nothing wider', () => {
+    for (const end of [2 ** 1.5, 16]) expect(trade({...ask, change: {aperture: end}, limits: lens}).to.aperture).toBe(end);
+    expect(() => trade({...ask, change: {aperture: 2.5}, limits: lens})).toThrow(new Problem('aperture', 2.5, 'f/2.8 to f/16'));
+  });
+
+  it('names first what leaves least, each with what it leaves', () => {
+    // Three stops missing; f/4 to f/2.8 has one to give, the ISO speed all of them.
+    const {limit} = trade({
+      ...ask, from: settings('f/4 1/25'), change: {}, correction: 3, limits: {...lens, shutter: [1 / 4000, 1 / 25]},
+    });
+    expect(limit?.waysOut.map(({setting, left}) => [setting, left])).toEqual([
+      ['iso', 0], ['aperture', expect.closeTo(2, 9)], ['light', 0]]);
+  });
+
+  it('leaves out every step that the limit keeps from balancing', () => {
+    // On the way to f/8 the shutter would have to pass its limit; at ISO 800 it is back where it was.
+    const {path, limit} = trade({...ask, change: {aperture: 8, iso: 800}, limits: {shutter: [1 / 4000, 1 / 25]}, step: 'click'});
+    expect(limit).toBeNull();
+    for (const at of path) expect(Math.abs(exposureStops(start, at))).toBeLessThanOrEqual(1 / 6 + 1e-6);
+    expect(path.map((at) => said(at))).not.toContain('f/4 1/25 s');
+  });
+
+  it('tells no step twice', () => {
+    for (const change of [{}, {aperture: 4}, {iso: 400}, {aperture: 4, iso: 400}]) {
+      for (const correction of [0, 0.1, 1 / 6, 2]) {
+        const {path} = trade({...ask, change, correction});
+        expect(new Set(path.map((at) => JSON.stringify(at))).size).toBe(path.length);
+      }
+    }
+  });
+
+  it('half a click off is no limit, and a step that is half a click off stays', () => {
+    const {path, limit, rounding} = trade({...ask, change: {aperture: 4}, correction: 1 / 6});
+    expect(Math.abs(rounding)).toBeCloseTo(1 / 6, 9);
+    expect(limit).toBeNull();
+    expect(path).toHaveLength(3);
+  });
+
+  it('a metered time that owes nothing is no limit', () => {
+    const from = {...start, shutter: 0.37};
+    expect(trade({...ask, from, change: {}})).toMatchObject({to: from, limit: null});
+  });
+});

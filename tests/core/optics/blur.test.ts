@@ -3,6 +3,7 @@ import {describe, expect, it} from 'vitest';
 import {blurDisc, blurInPixels, blurLimit, blurProfile, onePixel} from '../../../src/core/optics/blur.js';
 import {magnificationFromPupil, pupilToSubject} from '../../../src/core/optics/lens.js';
 import type {LensSetup} from '../../../src/core/optics/lens.js';
+import {Problem} from '../../../src/core/problem.js';
 import {input, published} from '../../reference/published.js';
 import {anyLens, between, expectSame} from './arbitrary.js';
 import {chartStrips} from './rendered.js';
@@ -130,5 +131,20 @@ describe('a blur profile', () => {
       // 1 % as the chart's notes say, and half of the last digit the measurement is written with.
       expect(Math.abs((there?.blur ?? NaN) - dot.measured_blur_mm)).toBeLessThan(0.01 * dot.measured_blur_mm + 0.00005);
     }
+  });
+});
+
+describe('the ends of a blur profile and of the room before a lens', () => {
+  const lens = {focalLength: 60, aperture: 8, magnification: 0.5};
+
+  it('is a profile from two depths on, and ends just where it is asked to', () => {
+    expect(blurProfile(lens, -0.1, 0.2, 2).map(({depth}) => depth)).toEqual([-0.1, 0.2]);
+    expect(blurProfile(lens, -0.1, 0.2, 4).at(-1)?.depth).toBe(0.2); // -0.1 + 0.3 is not, in binary
+    expect(() => blurProfile(lens, -1, 1, 1)).toThrow(new Problem('count', 1, 'a whole number, 2 or more'));
+  });
+
+  it('says how near a point may lie', () => {
+    // 60 mm at half size, pupils alike: 60 · (2 + 1) = 180 mm from the pupil.
+    expect(() => blurDisc(lens, -200)).toThrow(new Problem('depth', -200, 'a point in front of the lens, above -180 mm'));
   });
 });

@@ -178,3 +178,23 @@ describe('a lens that cannot be', () => {
     expect(act).toThrow(expect.objectContaining({name: 'Problem', parameter}));
   });
 });
+
+describe('what a lens cannot be', () => {
+  it.each([
+    ['sensor-width', () => magnificationFromField(0, 100)], ['field-width', () => magnificationFromField(36, 0)],
+    ['sensor-width', () => fieldWidth(0, 0.3)], ['magnification', () => fieldWidth(36, 0)],
+    ['focal-length', () => magnificationFromDistance(1000, 0)], ['focal-length', () => principalToSubject(0.3, 0)],
+    ['focal-length', () => magnificationFromPupil(500, 0)], ['pupil-ratio', () => magnificationFromPupil(500, 60, 0)],
+    ['aperture', () => workingAperture(0, 0.3)], ['aperture', () => markedFromWorking(0, 0.3)],
+    ['aperture', () => airyDiameter(0)], ['wavelength', () => airyDiameter(8, 0)],
+  ])('is named: %s', (parameter, act) => {
+    expect(act).toThrow(new Problem(parameter, 0, 'a number above 0'));
+  });
+
+  it('is told with the nearest it can be: four focal lengths and the gap, or the focal length over the pupil ratio', () => {
+    // By hand: 4 · 60 + 5 = 245; 60 / 2 = 30.
+    expect(() => magnificationFromDistance(200, 60, 5)).toThrow(new Problem('camera-distance', 200, 'at least 245 mm from the sensor mark, four focal lengths'));
+    expect(magnificationFromDistance(240, 60)).toBeCloseTo(1, 5);
+    expect(() => magnificationFromPupil(20, 60, 2)).toThrow(new Problem('camera-distance', 20, 'more than 30 mm from the entrance pupil'));
+  });
+});

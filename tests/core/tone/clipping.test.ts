@@ -69,3 +69,13 @@ describe('edges of a channel', () => {
     expect(edgesOf(tallyPixels(strip([255, 255, 255, 10]))).hiddenAtWhite).toEqual([]);
   });
 });
+
+describe('the edges of all colours together', () => {
+  it('say what share is near white in any of them', () => {
+    expect(edgesOf(tallyPixels(strip([255, 20, 30, 1], [90, 90, 90, 3]))).anyNearWhite).toBe(0.25);
+  });
+
+  it('hide nothing at black where brightness is lost there too', () => {
+    expect(edgesOf(tallyPixels(strip([0, 0, 0, 10]))).hiddenAtBlack).toEqual([]);
+  });
+});

@@ -101,3 +101,8 @@ describe('luminance', () => {
     }));
   });
 });
+
+it('has no light at code -0, and no negative none', () => {
+  expect(linearFromCode(-0)).toBe(0);
+  expect(codeStops(-0, 118)).toBe(Infinity);
+});
