@@ -40,6 +40,8 @@ async function drag(el: ShotPlan, name: string, dx: number, dy: number): Promise
   await sendMouse({type: 'move', position: [x, y]});
   await sendMouse({type: 'down'});
   await sendMouse({type: 'move', position: [x + dx, y + dy]});
+  // A picture later: what moves may come bundled.
+  await new Promise(requestAnimationFrame);
   await sendMouse({type: 'up'});
   await el.updateComplete;
 }
@@ -208,7 +210,7 @@ describe('shot-plan', () => {
 
   it('tilts the camera by dragging it up', async () => {
     const el = await ready();
-    await drag(el, 'tilt', 0, -30);
+    await drag(el, 'tilt', 0, -60);
     expect(el.tilt).to.be.greaterThan(2);
   });
 
