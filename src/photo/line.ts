@@ -1,4 +1,5 @@
 import type {Desk, Order, Reply} from './desk.js';
+import {trusted} from './trusted.js';
 
 /** A way to a desk, and its end. */
 export interface Line {
@@ -20,7 +21,7 @@ export async function workerLine(): Promise<Line | undefined> {
   return undefined;
 }
 
-// Bundlers recognise the worker by this very expression.
+// Bundlers recognise the worker by this very expression. Our own build of the script-tag files has its address trusted.
 const startWorker = () => new Worker(new URL('./photo-worker.js', import.meta.url), {type: 'module'});
 
 /** Workers have to come from the page's own origin; one line of its own may import the rest from elsewhere. */
@@ -28,7 +29,7 @@ function startFromElsewhere(): Worker {
   const script = `import ${JSON.stringify(new URL('./photo-worker.js', import.meta.url).href)};`;
   const url = URL.createObjectURL(new Blob([script], {type: 'text/javascript'}));
   try {
-    return new Worker(url, {type: 'module'});
+    return new Worker(trusted(url), {type: 'module'});
   } finally {
     // The worker has fetched it by the time it says that it is ready, or never will.
     setTimeout(() => URL.revokeObjectURL(url), 10_000);
