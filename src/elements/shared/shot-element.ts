@@ -36,6 +36,7 @@ export abstract class ShotElement extends LitElement {
   #benchName: string | null = null;
   #forget: (() => void) | undefined;
   #lastVerdict: string | undefined;
+  #internals: ElementInternals | undefined;
   #settling: ReturnType<typeof setTimeout> | undefined;
 
   constructor() {
@@ -162,12 +163,21 @@ export abstract class ShotElement extends LitElement {
     super.connectedCallback();
     this.#adoptEarlyProperties();
     this.#sit();
+    this.#standAsBlock();
   }
 
   override disconnectedCallback(): void {
     super.disconnectedCallback();
     this.#leave();
     clearTimeout(this.#settling);
+  }
+
+  /** A page whose styles reset everything makes it a piece of a line, where nothing could be laid out or measured. */
+  #standAsBlock(): void {
+    if (!globalThis.getComputedStyle) return;
+    this.#internals ??= this.attachInternals?.();
+    const states = this.#internals?.states;
+    if (states && !states.has('inline') && getComputedStyle(this).display === 'inline') states.add('inline');
   }
 
   /** Properties that a page set before the element was defined hide the accessors until they are set again. */

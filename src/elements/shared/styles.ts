@@ -27,8 +27,11 @@ export const familyStyles = css`
     text-align: start;
   }
   :host([hidden]) { display: none; }
+  /* Where the host's styles made the element a piece of a line (* { all: unset }) it is a block all the same. */
+  :host(:state(inline)) { display: block !important; container-type: inline-size !important; }
   *, *::before, *::after { box-sizing: border-box; }
 
+  .plate { white-space: normal; text-align: start; text-indent: 0; line-height: 1.45; }
   .plate { border-block-start: 0.2em solid currentColor; padding-block: 0.7em 0.9em; display: grid; gap: var(--gap); grid-template-columns: minmax(0, 1fr); }
   .verdict { margin: 0; font-size: 1.15em; line-height: 1.35; font-weight: 600; text-wrap: pretty; }
   .verdict + .reason { margin-block-start: -0.6em; }
