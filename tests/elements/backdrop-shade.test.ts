@@ -1,6 +1,7 @@
 import {expect, fixture, html} from '@open-wc/testing';
 import {sendKeys, sendMouse} from '@web/test-runner-commands';
 import {rgb} from 'culori';
+import {chord} from '../hands.js';
 import '../../src/elements/backdrop-shade/define.js';
 import type {BackdropShade} from '../../src/elements/backdrop-shade/class.js';
 import {brightestBelowGray} from '../../src/core/light/reach.js';
@@ -196,18 +197,16 @@ describe('backdrop-shade', () => {
     await sendKeys({press: 'ArrowUp'});
     expect(el.lights.lamps[0]?.position).to.deep.equal([-240, -190, 300]);
     handle(el, 'lamp0', 'side').focus();
-    await sendKeys({down: 'Shift'});
-    await sendKeys({press: 'ArrowUp'});
+    await chord('Shift', 'ArrowUp');
     expect(el.lights.lamps[0]?.position).to.deep.equal([-240, -190, 350]);
-    for (let press = 0; press < 9; press++) await sendKeys({press: 'ArrowDown'});
+    for (let press = 0; press < 9; press++) await chord('Shift', 'ArrowDown');
     expect(el.lights.lamps[0]?.position[2]).to.equal(0);
     handle(el, 'backdrop', 'plan').focus();
-    await sendKeys({press: 'ArrowRight'});
+    await chord('Shift', 'ArrowRight');
     expect(el.backdropDistance).to.equal(350);
     const {camera} = setOf(el.shot);
     handle(el, 'camera', 'side').focus();
-    await sendKeys({press: 'ArrowLeft'});
-    await sendKeys({up: 'Shift'});
+    await chord('Shift', 'ArrowLeft');
     expect((camera?.[1] ?? 0) - (setOf(el.shot).camera?.[1] ?? 0)).to.be.closeTo(50, 1e-6);
   });
 

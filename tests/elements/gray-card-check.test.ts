@@ -1,5 +1,6 @@
 import {expect, fixture, html, waitUntil} from '@open-wc/testing';
 import {sendKeys, sendMouse} from '@web/test-runner-commands';
+import {chord} from '../hands.js';
 import '../../src/elements/gray-card-check/define.js';
 import '../../src/elements/tonal-chart-reader/define.js';
 import type {GrayCardCheck} from '../../src/elements/gray-card-check/class.js';
@@ -248,9 +249,7 @@ describe('gray-card-check', () => {
       await sendKeys({press: 'ArrowRight'});
       expect(bench.lying().patches.gray.x).to.be.above(before.x);
       expect(bench.lying().patches.gray.width).to.equal(before.width);
-      await sendKeys({down: 'Shift'});
-      await sendKeys({press: 'ArrowDown'});
-      await sendKeys({up: 'Shift'});
+      await chord('Shift', 'ArrowDown');
       expect(bench.lying().patches.gray.height).to.be.above(before.height);
       await sendKeys({press: 'PageDown'});
       expect(bench.lying().patches.gray.width).to.be.below(before.width);
@@ -478,7 +477,10 @@ describe('gray-card-check', () => {
     await settled(el, () => isRead(el) && words(el).includes('dropped.png'));
     const clipboardData = new DataTransfer();
     clipboardData.items.add(await cardPicture(ordinary(0.5), 'pasted.png'));
-    document.dispatchEvent(new ClipboardEvent('paste', {clipboardData, cancelable: true}));
+    // Firefox lets no script put files on a clipboard, so they are handed to the event itself.
+    const paste = new ClipboardEvent('paste', {cancelable: true});
+    Object.defineProperty(paste, 'clipboardData', {value: clipboardData});
+    document.dispatchEvent(paste);
     await settled(el, () => words(el).includes('pasted.png') && words(el).includes('1.0 stop under'));
   });
 
