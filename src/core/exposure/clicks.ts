@@ -60,9 +60,14 @@ function placeOf(setting: Setting, value: number, clicksPerStop: number): number
  */
 export function clickAt(setting: Setting, index: number, clicksPerStop: ClicksPerStop): Click {
   if (!(Number.isInteger(index) && Math.abs(index) <= FARTHEST_CLICK)) throw new Problem('click', index, 'a whole number');
+  return {index, value: valueAt(setting, index, clicksPerStop), label: labelAt(setting, index, clicksPerStop)};
+}
+
+function labelAt(setting: Setting, index: number, clicksPerStop: ClicksPerStop): string {
+  const printed = printedLabel(setting, index, clicksPerStop);
+  if (printed !== undefined) return printed;
   const value = valueAt(setting, index, clicksPerStop);
-  const unprinted = value > 30 ? Math.round(value) : Number(value.toPrecision(2));
-  return {index, value, label: printedLabel(setting, index, clicksPerStop) ?? String(unprinted)};
+  return String(value > 30 ? Math.round(value) : Number(value.toPrecision(2)));
 }
 
 /**
@@ -70,8 +75,9 @@ export function clickAt(setting: Setting, index: number, clicksPerStop: ClicksPe
  * first when there is none.
  */
 function ends(setting: Setting, clicksPerStop: ClicksPerStop, range: Range): readonly [number, number] {
-  const [least, greatest] = range.map((end) => (
-    placeOf(setting, exactFromNominal(setting, end, clicksPerStop), clicksPerStop)));
+  // The widest are exact as they stand, and asked for most.
+  const exact = range === WIDEST[setting] ? range : range.map((end) => exactFromNominal(setting, end, clicksPerStop));
+  const [least, greatest] = exact.map((end) => placeOf(setting, end, clicksPerStop));
   // An end that is a click counts, whatever the last binary digit says.
   return [Math.ceil(least as number - 1e-9) + 0, Math.floor(greatest as number + 1e-9) + 0];
 }
@@ -128,7 +134,7 @@ export function clicksPrinted(
   const series = clicksPerStop === 2 ? [2, 3] as const : [3, 2] as const;
   const found = series.flatMap((per) => {
     const near = Math.round(placeOf(setting, nominal, per));
-    const at = [near - 1, near, near + 1].find((index) => same(numberOn(clickAt(setting, index, per).label)));
+    const at = [near - 1, near, near + 1].find((index) => same(numberOn(labelAt(setting, index, per))));
     return at === undefined ? [] : [valueAt(setting, at, per)];
   });
   const otherwise = setting === 'shutter' ? PRINTED_OTHERWISE.find(([seconds]) => same(seconds)) : undefined;

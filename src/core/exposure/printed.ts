@@ -41,6 +41,15 @@ export const PRINTED_OTHERWISE: readonly (readonly [seconds: number, thirds: num
   [1 / 12500, -41], [1 / 13000, -41], [1 / 25000, -44], [1 / 26000, -44],
 ];
 
+const split = /* @__PURE__ */ new Map<string, readonly string[]>();
+
+/** The labels one by one; taken apart once, since a trade asks for hundreds. */
+function listOf(labels: string): readonly string[] {
+  const known = split.get(labels) ?? labels.split(' ');
+  split.set(labels, known);
+  return known;
+}
+
 /**
  * What is printed on a click.
  * @param index - clicks from f/1, 1 s or ISO 100
@@ -49,6 +58,6 @@ export const PRINTED_OTHERWISE: readonly (readonly [seconds: number, thirds: num
  */
 export function printedLabel(setting: Setting, index: number, clicksPerStop: number): string | undefined {
   const {first, labels} = (clicksPerStop === 2 ? HALVES : THIRDS)[setting];
-  const label = labels.split(' ')[(clicksPerStop === 1 ? 3 * index : index) - first];
+  const label = listOf(labels)[(clicksPerStop === 1 ? 3 * index : index) - first];
   return label && setting === 'shutter' && index <= -2 * clicksPerStop ? `1/${label}` : label;
 }

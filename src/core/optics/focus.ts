@@ -31,7 +31,7 @@ export function focusForBothEnds(lens: LensSetup, ends: Pick<DepthToCover, 'fron
   const distance = pupilToSubject(lens);
   const spread = ends.back - ends.front;
   if (!(spread >= 0)) throw new Problem('depth', spread, 'a front end before the back end');
-  return ends.front + distance * spread / (distance + spread + Math.hypot(distance, spread));
+  return ends.front + distance * spread / (distance + spread + Math.sqrt(distance * distance + spread * spread));
 }
 
 /**

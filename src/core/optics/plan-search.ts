@@ -75,7 +75,7 @@ function* atAperture(job: FullJob, stand: Stand, aperture: number): Generator<Ca
   const lit = firstWhere(near, stand.far, (distance) => time(distance) <= stand.longest);
   if (lit === undefined || contrast(job, lens, aperture, nearest, 0) < job.leastContrast) return;
   const blurShare = ({distance, fieldWidth}: Place): number =>
-    lens.focalLength / aperture * spread / (distance + Math.hypot(distance, spread)) / fieldWidth;
+    lens.focalLength / aperture * spread / (distance + Math.sqrt(distance * distance + spread * spread)) / fieldWidth;
   let far = stand.far;
   for (let frames = 1; frames <= job.mostFrames; frames++) {
     if (frames > 1) yield;
@@ -91,7 +91,7 @@ function* atAperture(job: FullJob, stand: Stand, aperture: number): Generator<Ca
     // The frontmost frame is focused nearer than the framing.
     const focused = firstWhere(Math.max(holds, lit), far, (distance) => {
       const step = spreadStep(job, blurShare(at(distance)), frames) / blurShare(at(distance));
-      const nearer = spread / (distance + Math.hypot(distance, spread));
+      const nearer = spread / (distance + Math.sqrt(distance * distance + spread * spread));
       return distance * (1 + 1e-12) >= stand.closest * (1 + (frames - 1) * step * nearer);
     });
     for (const distance of focused === undefined ? [] : worthwhile(focused, far, clear, job.leastContrast, cost)) {
