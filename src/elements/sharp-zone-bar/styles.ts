@@ -11,7 +11,7 @@ export const zoneStyles = css`
   .fields > .field { grid-row: span 3; grid-template-rows: subgrid; margin-block-end: 0.7em; }
   .fields > .field > label { align-self: end; }
   .field:has(#sensor-format) { grid-column: 1 / -1; }
-  @container (min-width: 22em) { .field:has(#sensor-format) { grid-column: span 2; } }
+  @container (min-width: 22em) { .field:has(#sensor-format), .field:has(#ruler-length) { grid-column: span 2; } }
   .group { display: grid; gap: 0.7em; padding-block-end: 0.6em; }
   .slide { display: flex; flex-wrap: wrap; align-items: center; gap: 0.2em 0.8em; font-size: 0.9em; }
   .slide input { flex: 1 1 10em; min-block-size: 40px; margin: 0; accent-color: var(--accent); }

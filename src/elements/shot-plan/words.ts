@@ -92,7 +92,9 @@ export function verdict(plan: Plan, job: PlanJob, shot: Shot): string {
   const [way] = plan.ways;
   const {unit} = shot;
   if (!way) return impossible(plan, shot);
-  const setting = `${writeAperture(way.lens.aperture)} at ${shutter(way.shutter.value)}`;
+  const shown = shot.apertureShown === 'working' ? shownAperture(way) : undefined;
+  const opening = writeAperture(way.lens.aperture);
+  const setting = `${shown && shown !== opening ? `${opening} (the body shows ${shown})` : opening} at ${shutter(way.shutter.value)}`;
   const lens = several(job) ? `, with the ${focalLength(way.lens.focalLength)}` : '';
   const where = `from ${length(way.cameraDistance, unit)}${lens}`;
   return way.frames.length === 1
@@ -129,7 +131,7 @@ export function wish({wish: which, to, factor}: GiveUp, shot: Shot): readonly [w
 
 /** What a way is called. */
 export function title({kind, frames: {length: count}, lens}: PlanWay, job: PlanJob): string {
-  const name = {stay: 'As near as it frames', 'move-back': 'Further back, cropped', stack: `${count} frames, blended`}[kind];
+  const name = {stay: 'As near as the frame allows', 'move-back': 'Further back, cropped', stack: `${count} frames, blended`}[kind];
   return several(job) ? `${focalLength(lens.focalLength)}: ${name.charAt(0).toLowerCase()}${name.slice(1)}` : name;
 }
 
