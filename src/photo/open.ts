@@ -94,8 +94,14 @@ function photoOn(line: Line, number: number, file: Blob, opened: Opened, leave: 
     tally: (crop = wholeOf(opened)) => photo.ask('tally', crop),
     async ask<Q extends Question>(question: Q, asked: Asked<Q>, other?: Photo) {
       const second = other && numbers.get(other);
-      if (!isOpen) throw new Problem('photo', name, 'a photo that is open');
-      return await send(line, {do: 'ask', photo: number, question, asked, other: second}) as Answer<Q>;
+      const closed = () => new Problem('photo', name, 'a photo that is open');
+      if (!isOpen) throw closed();
+      try {
+        return await send(line, {do: 'ask', photo: number, question, asked, other: second}) as Answer<Q>;
+      } catch (error) {
+        // Closed while the answer was on its way: with the last photo its worker goes.
+        throw isOpen ? error : closed();
+      }
     },
     close() {
       if (!isOpen) return;

@@ -281,8 +281,8 @@ describe('tonal-chart-reader', () => {
     button?.focus();
     await sendKeys({press: 'Enter'});
     el.spot = on(patches.black);
-    await settled(el, () => words(el).includes('below the gray card measured here'));
-    const below = Number(/lies ([\d.]+) stops? below the gray card measured here/.exec(words(el))?.[1]);
+    await settled(el, () => words(el).includes('below the gray card that was measured'));
+    const below = Number(/lies ([\d.]+) stops? below the gray card that was measured/.exec(words(el))?.[1]);
     // green is near luminance on these neutral patches; the sentence has one decimal
     expect(below).to.be.closeTo(Math.log2(patches.gray.mean_linear[1] / patches.black.mean_linear[1]), 0.06);
     await expect(el).to.be.accessible();

@@ -21,9 +21,9 @@ import {cropPixels, keepsAll, WHOLE} from './crop.js';
 import {FrameDrag} from './frame-drag.js';
 import {Latest} from './latest.js';
 import {isClosed} from './opener.js';
-import {PhotoElement} from './photo-element.js';
 import {frameOver} from './photo-view.js';
 import {exposureOf, meantShift, saysExposure, tradeFor} from './settings.js';
+import {SharpnessElement} from './sharpness-element.js';
 import {styles} from './styles.js';
 import {wayTo} from './way-view.js';
 import {BESIDE} from './words-beside.js';
@@ -33,6 +33,14 @@ import {WORDS, cropSentence, cropText, reasonFor, refused, verdict} from './word
 
 /** A comparison is asked for once the crop has been still for so long, ms: it takes longer than a count. */
 const STILL_MS = 250;
+
+/** A gray card that was measured: its linear light, and the exposure it was measured at. */
+interface MeasuredGray {
+  readonly grayLinear: number;
+  readonly exposure: Exposure;
+  /** Whether the card can be believed; said of those that lie on the bench. */
+  readonly trusted?: boolean;
+}
 
 /** Where the spot begins: in the backdrop, more often than not. */
 const FIRST_SPOT: CropShare = {left: 0.06, top: 0.08, width: 0.1, height: 0.1};
@@ -44,6 +52,9 @@ const FIRST_SPOT: CropShare = {left: 0.06, top: 0.08, width: 0.1, height: 0.1};
  * @attr {string} src - Address of a photo of the page's own, on the same origin or one that allows it
  * @attr {string} earlier-src - Address of an earlier shot to compare with
  * @attr {string} spot - Spot whose level is measured, written like `crop`
+ * @attr {string} line - Line along which sharpness is read, from A to B in shares of the frame: `76% 96% 68% 68%`; opens that part
+ * @attr {string} picture-width - Pixels across the finished picture, in which blur is counted
+ * @attr {string} blur-limit - Blur that still looks sharp, finished pixels
  * @attr {string} bench - Name of the shot shared with other elements
  * @attr {string} crop - Part that is kept, shares of the frame: left, top, width, height: `20% 2% 60% 81%`
  * @attr {string} intent - `dark-backdrop` (default) or `even`
@@ -74,6 +85,7 @@ const FIRST_SPOT: CropShare = {left: 0.06, top: 0.08, width: 0.1, height: 0.1};
  * @csspart photo - The photo
  * @csspart frame - The frame over it
  * @csspart chart - The drawing of the chart
+ * @csspart sharpness - The curve of sharpness along the line
  * @csspart edges - The table of both edges
  * @csspart field - A label with its control
  * @cssprop [--lampblack-accent=#b26a00] - What can be moved, and where the advice leads
@@ -81,11 +93,11 @@ const FIRST_SPOT: CropShare = {left: 0.06, top: 0.08, width: 0.1, height: 0.1};
  * @cssprop [--lampblack-quiet] - Labels and notes
  * @cssprop [--lampblack-paper=transparent] - Ground
  */
-export class TonalChartReader extends PhotoElement {
+export class TonalChartReader extends SharpnessElement {
   static override readonly shotKeys = [
     'crop', 'intent', 'aperture', 'shutter', 'iso', 'meteredAperture', 'meteredShutter', 'meteredIso', 'pay', 'clicksPerStop',
     'apertureWidest', 'apertureSmallest', 'shutterFastest', 'shutterSlowest', 'isoLowest', 'isoHighest', 'correction',
-    'focalLength', 'sensorWidth', 'sensorHeight', 'frameWidth',
+    'focalLength', 'sensorWidth', 'sensorHeight', 'frameWidth', 'pictureWidth', 'blurLimit',
   ] as const satisfies readonly ShotKey[];
 
   static override readonly styles = [familyStyles, styles];
@@ -144,6 +156,10 @@ export class TonalChartReader extends PhotoElement {
   declare sensorHeight: number;
   /** Pixels across the frame. @attr frame-width */
   declare frameWidth: number;
+  /** Pixels across the finished picture. @attr picture-width */
+  declare pictureWidth: number;
+  /** Blur that still looks sharp, finished pixels. @attr blur-limit */
+  declare blurLimit: number;
 
   protected declare chartWidth: number;
   /** Typed sides of the crop that could not be used. */
@@ -153,8 +169,8 @@ export class TonalChartReader extends PhotoElement {
   #change: CropChange | undefined;
   #comparison: Comparison | undefined;
   #level: Level | undefined;
-  /** A gray card that was measured, linear light, and the exposure it was measured at. */
-  #gray: {readonly light: number; readonly exposure: Exposure} | undefined;
+  /** A gray card that was measured with the spot. */
+  #gray: MeasuredGray | undefined;
   #transparent = false;
   #spotProblem: Problem | undefined;
   #drawn: Photo | undefined;
@@ -165,8 +181,14 @@ export class TonalChartReader extends PhotoElement {
   readonly #redraw = () => { this.requestUpdate(); };
   readonly #counts = new Counts(this.#redraw);
   readonly #countsEarlier = new Counts(this.#redraw);
-  readonly #comparing = new Latest<Comparison>((comparison) => { this.#comparison = comparison; this.requestUpdate(); });
-  readonly #measuring = new Latest<Level>((level) => { this.#level = level; this.requestUpdate(); });
+  readonly #comparing = new Latest<readonly [Photo, Photo, Comparison]>(([photo, earlier, comparison]) => {
+    if (photo !== this.photo || earlier !== this.earlier) return;
+    this.#comparison = comparison;
+    this.requestUpdate();
+  });
+  readonly #measuring = new Latest<readonly [Photo, Level]>(([photo, level]) => {
+    if (photo === this.photo && this.spot) this.#setLevel(level);
+  });
   readonly #frames = new FrameDrag(
     (frame) => (frame === 'crop' ? this.shot.crop : this.spot ?? FIRST_SPOT),
     (frame, to) => { if (frame === 'crop') this.act({crop: to}); else this.spot = to; });
@@ -201,6 +223,7 @@ export class TonalChartReader extends PhotoElement {
     this.#counts.follow(photo, crop);
     this.#countsEarlier.follow(earlier, crop);
     this.#ask(photo, earlier);
+    this.followSharpness(photo, earlier);
     const {inside, whole} = this.#counts;
     this.#transparent = inside?.pixels === 0;
     if (!inside || !whole) this.#change = undefined;
@@ -228,18 +251,40 @@ export class TonalChartReader extends PhotoElement {
       this.#comparing.stop();
     }
     if (photo && earlier && isNew(0, 1, 2)) {
-      this.#comparing.want(() => photo.ask('compare', cropPixels(crop, earlier), earlier), this.#comparison ? STILL_MS : 0);
+      this.#comparing.want(async () => [photo, earlier, await photo.ask('compare', cropPixels(crop, earlier), earlier)],
+        this.#comparison ? STILL_MS : 0);
     }
-    if (!photo || !spot) this.#level = undefined;
-    else if (isNew(0, 3, 4)) {
-      this.#measuring.want(() => photo.ask('level', {region: cropPixels(spot, photo), ...(gray !== undefined && {gray})}));
+    if (!photo || !spot) {
+      this.#setLevel(undefined);
+    } else if (isNew(0, 3, 4)) {
+      const region = cropPixels(spot, photo);
+      this.#measuring.want(async () => [photo, await photo.ask('level', {region, ...(gray !== undefined && {gray})})]);
     }
     this.#asked = asked;
   }
 
+  /** Shows a level and lays it on the bench, where the backdrop's is wanted. */
+  #setLevel(level: Level | undefined): void {
+    if (level === this.#level) return;
+    this.#level = level;
+    this.putThing('level', level);
+  }
+
+  /** The gray card that was measured, here or by the element that reads one. */
+  get #card(): MeasuredGray | undefined {
+    const lying = this.thing<MeasuredGray>('grayCard');
+    return this.#gray ?? (lying?.trusted ? lying : undefined);
+  }
+
   /** Light of the measured gray card at the exposure of this photo. */
   #grayIn(photo: Photo): number | undefined {
-    return this.#gray && this.#gray.light * 2 ** exposureStops(this.#gray.exposure, exposureOf(photo, this.shot));
+    const card = this.#card;
+    return card && card.grayLinear * 2 ** exposureStops(card.exposure, exposureOf(photo, this.shot));
+  }
+
+  protected override get sameSet(): boolean | undefined {
+    const because = this.#comparison?.because;
+    return this.#comparison && because !== 'shape' && because !== 'other-set';
   }
 
   #meant(earlier: Photo): number | undefined {
@@ -253,8 +298,9 @@ export class TonalChartReader extends PhotoElement {
     return message || [
       ...(change ? [verdict(change.adviceInside, change.inside)] : []),
       ...(earlier && this.#comparison ? [shiftText(this.#comparison, this.#meant(earlier))] : []),
-      ...(this.#level ? [levelSentence(this.#level, this.#gray !== undefined)] : []),
-    ].join(' ');
+      ...(this.#level ? [levelSentence(this.#level, this.#card !== undefined)] : []),
+      this.sharpnessText,
+    ].filter(Boolean).join(' ');
   }
 
   // —— rendering ——
@@ -271,7 +317,7 @@ export class TonalChartReader extends PhotoElement {
           <div class="side of-chart">${this.renderChart()}</div>
           <div class="side of-advice">${this.renderAdvice(photo)}${this.renderSides(photo)}${this.renderAims(photo)}</div>
         </div>
-        ${this.renderBeside()}${this.renderFoot(photo)}`
+        ${this.renderBeside()}${this.renderSharpness()}${this.renderFoot(photo)}`
       : this.renderBlank()}
       ${this.renderAnnouncement()}
     </section>`;
@@ -306,10 +352,10 @@ export class TonalChartReader extends PhotoElement {
     const {crop} = this.shot;
     const {pressed, dragged, released, keyed} = this.#frames;
     return html`<div class="stage" @pointerdown=${pressed} @pointermove=${dragged} @pointerup=${released} @pointercancel=${released} @keydown=${keyed}>
-        <canvas part="photo" role="img" aria-label=${photo.name || WORDS.picture}></canvas>${frameOver(crop, this.spot ?? undefined)}
+        <canvas part="photo" role="img" aria-label=${photo.name || WORDS.picture}></canvas>${frameOver(crop, this.spot ?? undefined)}${this.renderOverPhoto()}
       </div>
       <p class="note">${cropText(cropPixels(crop, photo), photo)}</p>
-      ${this.#level ? html`<p class="finding">${levelSentence(this.#level, this.#gray !== undefined)}</p><p class="note">${levelNote(this.#level)}</p>` : nothing}
+      ${this.#level ? html`<p class="finding">${levelSentence(this.#level, this.#card !== undefined)}</p><p class="note">${levelNote(this.#level)}</p>` : nothing}
       <div class="tools">
         ${keepsAll(crop) ? nothing : html`<button type="button" @click=${() => { this.act({crop: WHOLE}); }}>${WORDS.whole}</button>`}
         <button type="button" aria-pressed=${this.spot ? 'true' : 'false'}
@@ -320,8 +366,8 @@ export class TonalChartReader extends PhotoElement {
   }
 
   #markCard(photo: Photo): void {
-    const light = this.#level?.luminance.mean;
-    if (light) this.#gray = {light, exposure: exposureOf(photo, this.shot)};
+    const grayLinear = this.#level?.luminance.mean;
+    if (grayLinear) this.#gray = {grayLinear, exposure: exposureOf(photo, this.shot)};
     this.requestUpdate();
   }
 

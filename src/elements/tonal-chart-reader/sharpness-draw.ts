@@ -30,6 +30,14 @@ export function sharpUpTo({finest, limit}: SharpnessScale, times = 1): number {
   return Math.hypot(finest, times * limit);
 }
 
+/** Detail that is sharp may be so much broader than the finest of the picture. Found on the rendered pictures. */
+const BROADER = 1.5;
+
+/** The scale for squares, which see detail of every kind, where a line sees one kind. */
+export function roughScale(scale: SharpnessScale): SharpnessScale {
+  return {finest: BROADER * scale.finest, limit: Math.max(scale.limit, scale.finest)};
+}
+
 export function judge(blur: number | null, scale: SharpnessScale): Sharpness {
   if (blur === null) return 'unknown';
   return blur <= sharpUpTo(scale) ? 'sharp' : blur <= sharpUpTo(scale, 2) ? 'near' : 'soft';
@@ -75,9 +83,13 @@ export interface ProfileLayout {
   readonly most: number;
 }
 
-/** @param most - largest blur to be shown, finished px */
-export function profileLayout(width: number, most: number): ProfileLayout {
-  return {width, height: 200, left: 30, right: width - 8, top: 20, base: 136, most: Math.max(2, Math.ceil(most))};
+/**
+ * @param most - largest blur to be shown, finished px
+ * @param under - room under the curve for its strips and places, px
+ */
+export function profileLayout(width: number, most: number, under: number): ProfileLayout {
+  const base = Math.round(Math.min(200, Math.max(136, width * 0.36)));
+  return {width, height: base + under, left: 30, right: width - 8, top: 22, base, most: Math.max(2, Math.ceil(most))};
 }
 
 export function xOf({left, right}: ProfileLayout, along: number): number {

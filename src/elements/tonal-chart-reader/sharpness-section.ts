@@ -17,12 +17,14 @@ import {
   worthSentence, writeRuler, type WritePlace,
 } from './sharpness-words.js';
 
+export {sharpnessStyles} from './sharpness-styles.js';
+
 /** What the section is about, as the element has it now. */
 export interface SharpnessSubject {
   readonly photo: Photo;
   readonly earlier: Photo | undefined;
-  /** Whether the earlier shot is known to show the same set from the same place. */
-  readonly sameSet: boolean;
+  /** Whether the earlier shot shows the same set from the same place; `undefined` while nobody has looked. */
+  readonly sameSet: boolean | undefined;
   readonly shot: Shot;
   /** f-numbers of both shots. */
   readonly aperture: number;
@@ -164,12 +166,12 @@ export class SharpnessSection {
 
   section(): TemplateResult | typeof nothing {
     if (!this.#subject) return nothing;
-    const {shot, width, earlier} = this.#subject;
+    const {shot, width, earlier, sameSet} = this.#subject;
     const reading = this.#reading;
     const place = this.#place;
     return html`<div class="side">
-      <p class="finding" role="status">${reading ? this.verdict : SHARP.looking}</p>
-      ${earlier && !this.#earlier ? html`<p class="note">${SHARP.otherSize}</p>` : nothing}
+      <p class="finding">${reading ? this.verdict : SHARP.looking}</p>
+      ${earlier && sameSet !== undefined && !this.#earlier ? html`<p class="note">${SHARP.otherSize}</p>` : nothing}
       ${reading ? this.#renderNotes(reading) : nothing}
       <div class="pair">
         <div class="side">${reading ? profileDrawing({reading, perPixel: this.#perPixel, limit: shot.blurLimit, width, place}) : nothing}
@@ -211,7 +213,7 @@ export class SharpnessSection {
     });
     const {values: {atA, atB, atMiddle}} = this.#readings;
     const ruler = this.#ruler;
-    return html`<fieldset><legend>${SHARP.ruler}</legend>
+    return html`<fieldset class="by-ruler"><legend>${SHARP.ruler}</legend>
       <div class="fields">${field('atA')}${field('atMiddle', SHARP.middleHint)}${field('atB')}${field('atFront')}</div></fieldset>
       ${ruler && !ruler.measured ? html`<p class="note">${SHARP.reckoned}</p>` : nothing}
       ${!ruler && atA !== undefined && atB !== undefined && atMiddle !== undefined ? html`<p class="problem">${SHARP.wrongMiddle}</p>` : nothing}`;
@@ -239,7 +241,7 @@ export class SharpnessSection {
     return html`<div class="side"><div class="tools"><button type="button" aria-pressed=${this.#showsHeat ? 'true' : 'false'} @click=${toggle}>${SHARP.heat}</button>
         ${this.#showsHeat && this.#earlier ? [true, false].map((change) => html`<button type="button" aria-pressed=${this.#showsChange === change ? 'true' : 'false'}
           @click=${choose(change)}>${change ? SHARP.heatChange : SHARP.heatSharp}</button>`) : nothing}
-        ${this.#showsHeat && (heat?.done ?? 0) < 1 ? html`<p class="note" role="status">${progressText(heat?.done ?? 0)}</p>` : nothing}</div>
+        ${this.#showsHeat && (heat?.done ?? 0) < 1 ? html`<p class="note">${progressText(heat?.done ?? 0)}</p>` : nothing}</div>
       ${this.#showsHeat ? html`${heatLegend(this.#change)}${this.#change ? nothing : html`<p class="note">${SHARP.legendNote}</p>`}` : nothing}</div>`;
   }
 }

@@ -8,6 +8,7 @@ export const sharpnessStyles = css`
   .profile .softer { fill: url(#profile-softer); stroke: currentColor; stroke-width: 1; }
   .profile .sharper { fill: var(--accent); }
   .profile .dots { stroke: currentColor; stroke-width: 2; stroke-dasharray: 2 5; fill: none; }
+  .by-ruler .fields { grid-template-columns: repeat(2, minmax(0, 1fr)); }
   .kept { fill: currentColor; }
   .ink-hatch { stroke: currentColor; stroke-opacity: 0.45; }
   .accent-hatch { stroke: var(--accent); }

@@ -2,7 +2,7 @@ import {html, nothing, svg, type SVGTemplateResult, type TemplateResult} from 'l
 import {compareSharpness} from '../../core/tone/sharpness-change.js';
 import {round} from './draw.js';
 import {
-  blurMarks, cellPaths, judge, judgedStretches, profileLayout, profilePath, scaleOf, sharpUpTo, stretchesBy, xOf, yOf, type ProfileLayout,
+  blurMarks, cellPaths, judge, judgedStretches, profileLayout, profilePath, roughScale, scaleOf, sharpUpTo, stretchesBy, xOf, yOf, type ProfileLayout,
 } from './sharpness-draw.js';
 import type {Heat} from './sharpness-heat.js';
 import type {LineEnd, LineShare} from './sharpness-line.js';
@@ -31,7 +31,7 @@ export function profileDrawing({reading, perPixel, limit, width, place}: Profile
   const known = [...points, ...before ?? []].flatMap(({blur}) => (blur === null ? [] : [blur * perPixel]));
   const own = points.flatMap(({blur}) => (blur === null ? [] : [blur * perPixel]));
   const scale = scaleOf(points.map(({blur}) => blur), limit / perPixel);
-  const layout = profileLayout(width, Math.max(4 * limit, ...known));
+  const layout = profileLayout(width, Math.max(4 * limit, ...known), comparison ? 2 * STRIP + 29 : STRIP + 23);
   const {left, right, top, base, height} = layout;
   const stretches = scale ? judgedStretches(points, scale) : [{from: 0, to: 1, sharpness: 'unknown' as const}];
   const changes = comparison && stretchesBy(comparison.points, changeOf);
@@ -109,7 +109,7 @@ function heatNames({blur, before}: Heat, change: boolean, limit: number): readon
       (blur[at] === undefined || before[at] === undefined ? 'waiting' : changeOf(point)));
   }
   const scale = scaleOf(blur.map((value) => value ?? null), limit);
-  return blur.map((value) => (value === undefined ? 'waiting' : scale ? judge(value, scale) : 'unknown'));
+  return blur.map((value) => (value === undefined ? 'waiting' : scale ? judge(value, roughScale(scale)) : 'unknown'));
 }
 
 function lineDrawing({a, b}: LineShare): TemplateResult {

@@ -116,7 +116,6 @@ export function useCost(now: number, unit: Shot['unit']): string {
 }
 
 export const SHARP = {
-  title: 'Where is it sharp?',
   looking: 'Looking…',
   line: {a: 'Line, end A', b: 'Line, end B'} satisfies Record<LineEnd, string>,
   keys: 'Arrow keys move an end of the line, with Shift in small steps.',
@@ -128,8 +127,8 @@ export const SHARP = {
   oneShot: 'From one shot. Detail that gets finer along the line pulls this a little; a second shot at another aperture takes that out.',
   bothShots: 'From both shots: the detail’s own width drops out.',
   ruler: 'With a ruler under the line',
-  atA: 'Ruler at A', atMiddle: 'At the cross in the middle', atB: 'Ruler at B', atFront: 'At the base’s front edge',
-  middleHint: 'gives the perspective exactly',
+  atA: 'Ruler at A', atMiddle: 'At the cross', atB: 'Ruler at B', atFront: 'Base’s front edge',
+  middleHint: 'gives the perspective',
   reckoned: 'Perspective reckoned from the lens and the field width of the bench. Read the ruler at the cross on the line to measure it.',
   wrongMiddle: 'The reading at the cross has to lie between the two at the ends.',
   heat: 'Show it over the photo',
@@ -137,11 +136,11 @@ export const SHARP = {
   heatSharp: 'This shot', heatChange: 'Against the earlier shot',
   softerUp: 'softer',
   otherSize: 'The earlier shot has other pixels or shows another set: its sharpness cannot be set beside this one’s.',
-  legendNote: 'Judged against the sharpest tenth. Broad detail reads softer than fine detail just as sharp: compare like with like, or two shots.',
+  legendNote: 'Judged against the sharpest tenth of the crop, up to half as broad again. Broad detail reads softer than fine detail just as sharp: compare like with like, or two shots.',
 } as const;
 
 export const HEAT_NAMES: Readonly<Record<Sharpness, string>> = {
-  sharp: 'sharp', near: 'up to twice the limit', soft: 'softer', unknown: 'unknown: no detail',
+  sharp: 'among the sharpest', near: 'softer', soft: 'soft', unknown: 'unknown: no detail',
 };
 
 /** How this shot, the second, stands against the earlier one. */

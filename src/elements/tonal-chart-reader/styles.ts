@@ -4,7 +4,7 @@ export const styles = css`
   :host([dropping]) .plate { outline: 2px dashed var(--accent); outline-offset: 0.4em; }
   .sheet { display: grid; gap: var(--gap) 1.8em; grid-template-columns: minmax(0, 1fr); align-items: start; }
   p, strong { unicode-bidi: plaintext; }
-  .side, .pair { display: grid; gap: 0.7em; min-inline-size: 0; }
+  .side, .pair { display: grid; gap: 0.7em; min-inline-size: 0; grid-template-columns: minmax(0, 1fr); }
   @container (min-width: 44em) {
     .pair { grid-template-columns: minmax(0, 1.05fr) minmax(0, 1fr); gap: 1.8em; align-items: start; }
     .sheet { grid-template: 'photo chart' auto 'advice chart' 1fr / minmax(0, 1.05fr) minmax(0, 1fr); }
@@ -91,6 +91,7 @@ export const styles = css`
     .choices label { padding-inline: 0.3em; justify-content: center; }
     .of-advice .fields { grid-template-columns: repeat(2, minmax(0, 1fr)); }
     table { font-size: 0.82em; }
+    td { white-space: normal; }
     th, td { padding-inline-start: 0.25em; }
     .sample { inline-size: 16px; margin-inline: 0.15em; }
   }

@@ -15,7 +15,7 @@ const ON_GRAY = 0.05;
 export function levelSentence({luminance, stopsFromGray}: Level, measured: boolean): string {
   const code = `sRGB${S}${Math.round(luminance.code)}`;
   if (luminance.mean === 0) return `The spot is black: ${code}.`;
-  const card = measured ? 'the gray card measured here' : `a gray card as it should come out (sRGB${S}118)`;
+  const card = measured ? 'the gray card that was measured' : `a gray card as it should come out (sRGB${S}118)`;
   return Math.abs(stopsFromGray) < ON_GRAY ? `The spot lies on ${card}: ${code}.`
     : `The spot lies ${stops(stopsFromGray)} ${stopsFromGray < 0 ? 'below' : 'above'} ${card}: ${code}.`;
 }
