@@ -4,6 +4,7 @@ import {puppeteerLauncher} from '@web/test-runner-puppeteer';
 import {webdriverLauncher} from '@web/test-runner-webdriver';
 import {ENGINES, WEBKIT_PORT} from './scripts/browsers.mjs';
 import {chordPlugin, oneKeyAtATime} from './scripts/hands.mjs';
+import {policyMiddleware} from './scripts/policies.mjs';
 
 const engine = process.env.ENGINE || 'chromium';
 
@@ -37,7 +38,7 @@ export default {
   nodeResolve: {exportConditions: ['production', 'default']},
   plugins: [chordPlugin(), esbuildPlugin({ts: true, target: 'es2022', tsconfig: 'tsconfig.json'})],
   // The worker is asked for by the name it has once built.
-  middleware: [(context, next) => {
+  middleware: [policyMiddleware, (context, next) => {
     if (context.path === '/src/photo/photo-worker.js') context.url = context.url.replace('photo-worker.js', 'photo-worker.ts');
     return next();
   }],

@@ -21,18 +21,24 @@ export function editorData(manifest) {
  * One file a framework, since a file that speaks of a framework needs it installed. All three set a property where the
  * element has one of that name, so a name without a hyphen takes what the property takes: a number in base units.
  */
-export function jsxTypes(manifest) {
+export function jsxTypes(manifest, eventHomes) {
   const elements = elementsOf(manifest);
   const camel = (name) => name.replace(/(?:^|-)([a-z])/g, (_, letter) => letter.toUpperCase());
-  const imports = elements.map(({name, path}) => `import type {${name}} from '../${path.replace('dist/', '')}';`).join('\n');
+  const imports = [
+    ...elements.map(({name, path}) => `import type {${name}} from '../${path.replace('dist/', '')}';`),
+    ...[...eventHomes].map(([name, path]) => `import type {${name}} from '${path}';`),
+    "import type {Shot} from '../core/shot/shot.js';",
+  ].join('\n');
   const props = (hear) => elements.map(({name, attributes, members, events}) => {
-    const fields = members.filter(({kind, readonly}) => kind === 'field' && !readonly).map(({name: field}) => field);
+    const settable = members.filter(({kind, settable: can}) => kind === 'field' && can);
+    const fields = settable.map(({name: field}) => field);
     return [
       `/** ${name}: properties in base units, attributes as a person writes them. */`,
-      `export interface ${name}Props extends Partial<Pick<${name}, ${fields.filter((field) => field !== 'shot').map((field) => `'${field}'`).join(' | ')}>> {`,
+      `export interface ${name}Props {`,
+      ...settable.map(({name: field, description, shotKey}) => `  /** ${description.replaceAll('*/', '')} */\n  '${field}'?: ${shotKey ? `Shot['${shotKey}']` : `${name}['${field}']`} | undefined;`),
       ...attributes.filter(({name: attribute}) => !fields.includes(attribute))
         .map(({name: attribute, description, type}) => `  /** ${description.replaceAll('*/', '')} */\n  '${attribute}'?: ${type.text === 'boolean' ? 'boolean' : 'string | number'} | undefined;`),
-      ...events.map(({name: event, description}) => `  /** ${description.replaceAll('*/', '')} */\n  '${hear(event)}'?: ((event: HTMLElementEventMap['${event}']) => void) | undefined;`),
+      ...events.map(({name: event, type, description}) => `  /** ${description.replaceAll('*/', '')} */\n  '${hear(event)}'?: ((event: ${type.text}) => void) | undefined;`),
       '}',
     ].join('\n');
   }).join('\n\n');

@@ -31,11 +31,12 @@ export const elementTags = () => readdirSync(ELEMENTS).filter((tag) => existsSyn
 /** Writes custom-elements.json, the editor data and the JSX types into the folder of the built modules. */
 export async function writeManifest(dist) {
   const manifest = await makeManifest(dist);
-  const json = (value) => `${JSON.stringify(value, null, 2)}\n`;
+  // What only the types ask for is no part of the format.
+  const json = (value) => `${JSON.stringify(value, (key, part) => (key === 'settable' || key === 'shotKey' ? undefined : part), 2)}\n`;
   writeFileSync(`${dist}custom-elements.json`, json(manifest));
   writeFileSync(`${dist}html-custom-data.json`, json(editorData(manifest)));
   mkdirSync(`${dist}jsx`, {recursive: true});
-  for (const [name, text] of Object.entries(jsxTypes(manifest))) writeFileSync(`${dist}jsx/${name}`, text);
+  for (const [name, text] of Object.entries(jsxTypes(manifest, eventHomes()))) writeFileSync(`${dist}jsx/${name}`, text);
 }
 
 export async function makeManifest(dist) {
@@ -65,6 +66,13 @@ function analyze() {
   return new Map(found.flatMap(({declarations = []}) => declarations.filter(({kind}) => kind === 'class').map((each) => [each.name, each])));
 }
 
+/** Where the class of each event is, as seen from dist/jsx. */
+function eventHomes() {
+  const paths = ['shared', ...elementTags()].map((folder) => `${folder}/events.ts`).filter((path) => existsSync(ELEMENTS + path));
+  return new Map(paths.flatMap((path) => [...readFileSync(ELEMENTS + path, 'utf8').matchAll(/export class (\w+Event)\b/g)]
+    .map(([, name]) => [name, `../elements/${path.replace('.ts', '.js')}`])));
+}
+
 /** A class and those it extends, nearest first. */
 function chainOf(name, classes) {
   const found = classes.get(name);
@@ -80,7 +88,7 @@ function vocabularyOf(path, fields, attributeOf) {
     const said = ts.getJSDocCommentsAndTags(member).map(({comment}) => ts.getTextOfJSDocComment(comment)).join(' ');
     const refusal = fields[key].read('\u0000');
     return [key, {
-      attribute: attributeOf(key), property: key === 'focus' ? 'focusPlane' : key, type: member.type.getText(file),
+      shotKey: key, attribute: attributeOf(key), property: key === 'focus' ? 'focusPlane' : key, type: member.type.getText(file),
       description: oneLine(said), wanted: refusal?.wanted,
     }];
   }));
@@ -110,15 +118,15 @@ function complete({tag, name, Class, chain, vocabulary}) {
     };
   });
   const fields = [
-    ...[...taken.values()].map(({property, type, description}) => ({
-      kind: 'field', name: property, type: {text: type}, description: text(members.get(property)) || description || aside.get(property),
+    ...[...taken.values()].map(({property, shotKey, type, description}) => ({
+      kind: 'field', settable: true, shotKey, name: property, type: {text: type}, description: text(members.get(property)) || description || aside.get(property),
       attribute: attributes.find(({fieldName}) => fieldName === property).name,
     })),
-    ...plain.map(([key]) => ({
-      kind: 'field', name: String(key), type: members.get(key)?.type ?? {text: 'unknown'}, description: text(members.get(key)),
+    ...plain.filter(([key]) => !members.get(key)?.privacy || members.get(key).privacy === 'public').map(([key]) => ({
+      kind: 'field', settable: true, name: String(key), type: members.get(key)?.type ?? {text: 'unknown'}, description: text(members.get(key)),
       ...(attributes.some(({fieldName}) => fieldName === key) ? {attribute: attributes.find(({fieldName}) => fieldName === key).name} : {}),
     })),
-    ...open(chain, new Set([...[...taken.values()].map(({property}) => property), ...plain.map(([key]) => key)])),
+    ...open(chain, new Set([...[...taken.values()].map(({property}) => property), ...Class.elementProperties.keys()])),
   ];
   return {
     kind: 'class', customElement: true, tagName: tag, name, summary: oneLine(own.summary), description: oneLine(own.description),

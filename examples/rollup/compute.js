@@ -1,0 +1,3 @@
+import {apertureStops} from 'lampblack';
+
+export const stopped = apertureStops(2.8, 8);

@@ -1,0 +1,8 @@
+import vue from '@vitejs/plugin-vue';
+import {defineConfig} from 'vite';
+
+export default defineConfig({
+  plugins: [vue({template: {compilerOptions: {isCustomElement: (tag) => tag.includes('-')}}})],
+  worker: {format: 'es'},
+  build: {outDir: 'built'},
+});

@@ -1,0 +1,90 @@
+/** Builds every project of examples/ against the packed library, each in a folder of its own, and looks at what came out. */
+import {execFile, execFileSync} from 'node:child_process';
+import {cpSync, existsSync, mkdirSync, mkdtempSync, readFileSync, readdirSync, rmSync, statSync, symlinkSync} from 'node:fs';
+import {tmpdir} from 'node:os';
+import {join} from 'node:path';
+import {promisify} from 'node:util';
+import {gzipSync} from 'node:zlib';
+import {ROOT, fail} from './set-up.mjs';
+
+const EXAMPLES = `${ROOT}examples/`;
+const run = promisify(execFile);
+
+if (!existsSync(`${ROOT}dist/core/index.js`)) fail('There is no build to check. Run “npm run build” first.');
+
+/** What has to be found in the built files of each, as a reader of the page would need it. */
+const CHECKS = {
+  rollup: (built) => [
+    [built.text('main.js').includes("customElements.define('stop-trade-dial'"), 'the dial is defined'],
+    [gzipSync(built.text('compute.js')).length < 1500, 'one function brings in only what it uses'],
+    [!built.text('compute.js').includes('HTMLElement'), 'the core brings in no element'],
+  ],
+  'vite-react': (built) => [
+    [built.all.includes('stop-trade-dial') && built.all.includes('tonal-chart-reader'), 'both elements are built in'],
+    [built.names.some((name) => /photo-worker-[\w-]+\.js$/.test(name)), 'the worker is a file of its own'],
+    [!/from\s*["']\.\/desk\.js["']/.test(built.all), 'the worker is bundled, with nothing left to look for'],
+  ],
+  'vite-vue': (built) => [[built.all.includes('sharp-zone-bar'), 'the bar is built in']],
+  eleventy: (built) => [
+    [built.text('index.html').includes('<stop-trade-dial metered-aperture="f/2.8"'), 'the tag is in the page'],
+    [built.names.includes('lampblack/stop-trade-dial.js'), 'the script-tag file is copied'],
+  ],
+};
+
+const folder = mkdtempSync(join(tmpdir(), 'lampblack-examples-'));
+const began = Date.now();
+try {
+  installTools();
+  const install = ['install', '--no-audit', '--no-fund', '--loglevel=error', '--prefer-offline', '--ignore-scripts', '--no-save', '--no-package-lock'];
+  const [{filename}] = JSON.parse(execFileSync('npm', ['pack', '--json', '--silent', '--pack-destination', folder], {cwd: ROOT, encoding: 'utf8'}));
+  // The library as somebody gets it, once: its tarball, and what that depends on.
+  mkdirSync(join(folder, 'library'));
+  execFileSync('npm', [...install, '--prefix', join(folder, 'library'), join(folder, filename)], {stdio: ['ignore', 'ignore', 'inherit']});
+
+  const names = readdirSync(EXAMPLES).filter((name) => existsSync(`${EXAMPLES}${name}/package.json`) && name !== 'node_modules');
+  const unchecked = names.filter((name) => !CHECKS[name]);
+  if (unchecked.length) throw new Error(`nothing is checked of ${unchecked.join(', ')}`);
+  for (const name of names) await build(name);
+  console.log(`Built ${names.join(', ')} against ${filename} in ${((Date.now() - began) / 1000).toFixed(0)} s.`);
+} catch (error) {
+  fail(`An example does not build: ${[error.message, error.stdout, error.stderr].filter(Boolean).join('\n')}`);
+} finally {
+  rmSync(folder, {recursive: true, force: true});
+}
+
+/** Installs what the examples build with when it is missing or the lock file is newer. */
+function installTools() {
+  const stamp = `${EXAMPLES}node_modules/.package-lock.json`;
+  if (existsSync(stamp) && statSync(stamp).mtimeMs >= statSync(`${EXAMPLES}package-lock.json`).mtimeMs) return;
+  console.log('Installing what the examples build with (once) …');
+  execFileSync('npm', ['ci', '--no-audit', '--no-fund', '--loglevel=error', '--prefer-offline'], {cwd: EXAMPLES, stdio: 'inherit'});
+}
+
+async function build(name) {
+  const project = join(folder, name);
+  cpSync(EXAMPLES + name, project, {recursive: true});
+  const modules = join(project, 'node_modules');
+  mkdirSync(modules);
+  linkAll(`${EXAMPLES}node_modules`, modules);
+  // The library and what it depends on are real folders, so that nothing is found in this checkout by accident.
+  cpSync(join(folder, 'library/node_modules'), modules, {recursive: true, force: true, filter: (path) => !path.includes('.bin')});
+  await run('npm', ['run', '--silent', 'build'], {cwd: project});
+  const wrong = CHECKS[name](reading(join(project, 'built'))).filter(([holds]) => !holds).map(([, what]) => what);
+  if (wrong.length) throw new Error(`${name}: it does not hold that ${wrong.join('; ')}`);
+}
+
+/** Links every package of a folder into another, those of a scope one by one. */
+function linkAll(from, to) {
+  for (const name of readdirSync(from)) {
+    if (name.startsWith('@')) {
+      mkdirSync(join(to, name));
+      linkAll(join(from, name), join(to, name));
+    } else if (name === '.bin' || !name.startsWith('.')) symlinkSync(join(from, name), join(to, name));
+  }
+}
+
+function reading(built) {
+  const names = readdirSync(built, {recursive: true, encoding: 'utf8'}).filter((name) => statSync(join(built, name)).isFile());
+  const text = (name) => readFileSync(join(built, name), 'utf8');
+  return {names, text, all: names.filter((name) => /\.(js|html)$/.test(name)).map(text).join('\n')};
+}
