@@ -82,6 +82,17 @@ describe('shot-plan', () => {
     expect(el.shadowRoot?.querySelector('slot')).to.equal(null);
   });
 
+  it('says in the verdict what a body shows that counts close-up in', async () => {
+    const el = await ready();
+    el.setAttribute('aperture-shown', 'working');
+    await settled(el);
+    const [best] = shotPlan(planJobOf(el.shot)).ways;
+    // Working f-number by hand, pupils alike: N·(1 + m); the click it is shown as lies within half a third of a stop.
+    const working = (best?.lens.aperture ?? NaN) * (1 + (best?.lens.magnification ?? NaN));
+    const shown = Number(/the body shows f\/([\d.]+)/.exec(verdict(el))?.[1]);
+    expect(Math.abs(2 * Math.log2(shown / working))).to.be.below(0.25);
+  });
+
   it('says what a single frame would take where only stacks do it, and takes it', async () => {
     const el = await settled(await fixture<ShotPlan>(html`<shot-plan base-depth="80" room="480" picture-width="2000" picture-height="1500"></shot-plan>`));
     expect(shotPlan(planJobOf(el.shot)).ways.map(({kind}) => kind)).to.deep.equal(['stack']);
