@@ -1,14 +1,16 @@
 /** Builds dist/ (the package) and site/ (the demo as a static site that runs from any folder). */
 import {rmSync} from 'node:fs';
 import {ROOT, run} from './set-up.mjs';
+import {writeEventTypes} from './event-types.mjs';
 import {writeIntegrity} from './integrity.mjs';
-import {writeManifest} from './manifest.mjs';
+import {elementTags, writeManifest} from './manifest.mjs';
 import {printSizes, sizes} from './sizes.mjs';
 
 rmSync(`${ROOT}dist`, {recursive: true, force: true});
 run('npx', ['rollup', '-c', '--silent']);
 
 const {files, imports} = writeIntegrity(`${ROOT}dist/standalone/`);
+writeEventTypes(`${ROOT}dist/elements/`, elementTags());
 await writeManifest(`${ROOT}dist/`);
 const {buildSite} = await import('./site.mjs');
 await buildSite();
