@@ -6,5 +6,6 @@ export default defineConfig({
     include: ['tests/core/exposure/*.test.ts', 'tests/core/tone/{advice,clipping,light}.test.ts',
       'tests/core/optics/{blur,contrast,distance,fit,focus,lens,outline,ruler,sensors,transfer,zone}.test.ts'],
     environment: 'node',
+    testTimeout: 60_000,
   },
 });

@@ -62,7 +62,8 @@ type Found = {-readonly [Key in Setting]?: Reading & Place} & {correction?: Plac
 /** Which setting a number without any mark may still be, given what else was found. */
 function settingOfBare(text: string, found: Found): Setting | undefined {
   const number = Number(text.replace(',', '.'));
-  if (!(number > 0)) return undefined;
+  // No dial goes to 1e7, and digits enough make an infinity.
+  if (!(number > 1e-7 && number < 1e7)) return undefined;
   if (found.aperture && !found.shutter) return 'shutter';
   if (found.shutter && !found.aperture && clicksPrinted('aperture', number).length) return 'aperture';
   return found.shutter && found.aperture && !found.iso && number >= 25 && clicksPrinted('iso', number).length

@@ -76,3 +76,11 @@ test('a pasted page is searched in its first thousand characters only', () => {
   expect(readExposure(page)).toMatchObject({aperture: {value: 8}});
   expect(readExposure(page).shutter).toBeUndefined();
 });
+
+test('a bare number past every dial is left over, however many digits it has', () => {
+  for (const digits of [12, 400]) {
+    const {shutter, unused} = readExposure(`1/60 ${'9'.repeat(digits)}`);
+    expect(shutter?.nominal).toBeCloseTo(1 / 60, 9);
+    expect(unused).toHaveLength(1);
+  }
+});
