@@ -253,7 +253,7 @@ const SHARE_SLACK = 1e-9;
 
 function refuseCrop(crop: CropShare): Problem | undefined {
   // A script may give anything, null too.
-  const {left, top, width, height} = (crop ?? {}) as CropShare;
+  const {left, top, width, height} = (crop ?? {});
   const inside = [left, top, width, height].every(Number.isFinite) && left >= 0 && top >= 0 && width > 0 && height > 0
     && left + width <= 1 + SHARE_SLACK && top + height <= 1 + SHARE_SLACK;
   return inside ? undefined : new Problem('crop', crop, CROP_WANTED);
