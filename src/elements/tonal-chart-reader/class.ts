@@ -455,7 +455,15 @@ export class TonalChartReader extends SharpnessElement {
     this.#drawn = photo;
     canvas.width = photo.preview.width;
     canvas.height = photo.preview.height;
-    canvas.getContext('2d')?.drawImage(photo.preview, 0, 0);
+    // Frames later: the sheet is laid out in the first, the chart drawn anew in the second, and each is enough for one.
+    requestAnimationFrame(() => requestAnimationFrame(() => setTimeout(() => { void this.#handOver(photo, canvas); })));
     canvas.parentElement?.style.setProperty('--ratio', String(photo.width / photo.height));
+  }
+
+  /** Shows a copy, since the preview itself is shared on the bench; it is handed over, not drawn, which takes no time. */
+  async #handOver(photo: Photo, canvas: HTMLCanvasElement): Promise<void> {
+    if (this.#drawn !== photo || isClosed(photo)) return;
+    const copy = await createImageBitmap(photo.preview);
+    if (this.#drawn === photo) canvas.getContext('bitmaprenderer')?.transferFromImageBitmap(copy);
   }
 }

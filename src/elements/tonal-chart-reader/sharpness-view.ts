@@ -21,7 +21,7 @@ export interface ProfileView {
 }
 
 /** Least room between two places written under the line, px. */
-const PLACE_ROOM = 62;
+const PLACE_ROOM = 84;
 /** Height of the strips under the curve, px. */
 const STRIP = 9;
 
