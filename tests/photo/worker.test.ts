@@ -1,4 +1,6 @@
 import {assert, expect} from '@open-wc/testing';
+import {openDesk} from '../../src/photo/desk.js';
+import type {Order} from '../../src/photo/desk.js';
 import {openPhoto} from '../../src/photo/open.js';
 import type {Photo} from '../../src/photo/open.js';
 import {isPhotoProblem} from '../../src/photo/problem.js';
@@ -95,6 +97,45 @@ describe('the worker of open photos', () => {
       expect(photo.where).to.equal('page');
       expect((await photo.tally()).red[91]).to.equal(1200);
       photo.close();
+    });
+  });
+});
+
+describe('the desk of open photos', () => {
+  it('has no more on it than was not closed: one photo after ten replacements', async () => {
+    const desk = openDesk(() => undefined);
+    const asked = {x: 0, y: 0, width: 40, height: 30};
+    const ask = (photo: number) => desk({do: 'ask', photo, question: 'tally', asked, other: undefined});
+    await desk({do: 'open', photo: 0, file: await picture(10)});
+    for (let photo = 1; photo <= 10; photo++) {
+      await desk({do: 'open', photo, file: await picture(10 + photo)});
+      await desk({do: 'close', photo: photo - 1});
+    }
+    const replies = await Promise.all(Array.from({length: 11}, (_, photo) => ask(photo)));
+    expect(replies.map((reply) => 'answer' in reply)).to.deep.equal([...Array<boolean>(10).fill(false), true]);
+    expect(replies.slice(0, 10).every((reply) => 'refused' in reply && reply.refused[0] === 'photo')).to.equal(true);
+  });
+
+  it('is told of every photo that an element replaces', async () => {
+    const open = new Set<number>();
+    const Watched = class extends Worker {
+      override postMessage(message: {order: Order}): void {
+        const {order} = message;
+        if (order.do === 'open') open.add(order.photo);
+        if (order.do === 'close') open.delete(order.photo);
+        super.postMessage(message);
+      }
+    };
+    await withWorker(Watched, async () => {
+      const {TonalChartReader} = await import('../../src/elements/tonal-chart-reader/class.js');
+      if (!customElements.get('tonal-chart-reader')) customElements.define('tonal-chart-reader', TonalChartReader);
+      const el = document.createElement('tonal-chart-reader') as InstanceType<typeof TonalChartReader>;
+      document.body.append(el);
+      for (let code = 0; code <= 10; code++) expect(await el.open(await picture(100 + code))).to.equal(true);
+      expect(open.size).to.equal(1);
+      el.remove();
+      await new Promise((resolve) => setTimeout(resolve, 50));
+      expect(open.size).to.equal(0);
     });
   });
 });
