@@ -3,6 +3,7 @@ import {chromeLauncher} from '@web/test-runner-chrome';
 import {puppeteerLauncher} from '@web/test-runner-puppeteer';
 import {webdriverLauncher} from '@web/test-runner-webdriver';
 import {ENGINES, WEBKIT_PORT} from './scripts/browsers.mjs';
+import {mediaPlugin} from './scripts/eyes.mjs';
 import {awayMiddleware, gonePlugin} from './scripts/gone.mjs';
 import {chordPlugin, oneKeyAtATime} from './scripts/hands.mjs';
 import {policyMiddleware} from './scripts/policies.mjs';
@@ -35,9 +36,9 @@ const LAUNCHERS = {
 
 /** The elements run from source here; the pages in tests/pages run as built, from site/ and dist/. */
 export default {
-  files: ['tests/elements/**/*.test.ts', 'tests/photo/**/*.test.ts', 'tests/pages/**/*.test.ts'],
+  files: ['tests/elements/**/*.test.ts', 'tests/photo/**/*.test.ts', 'tests/pages/**/*.test.ts', 'tests/proof/**/*.test.ts'],
   nodeResolve: {exportConditions: ['production', 'default']},
-  plugins: [chordPlugin(), gonePlugin(), esbuildPlugin({ts: true, target: 'es2022', tsconfig: 'tsconfig.json'})],
+  plugins: [chordPlugin(), gonePlugin(), mediaPlugin(), esbuildPlugin({ts: true, target: 'es2022', tsconfig: 'tsconfig.json'})],
   // The worker is asked for by the name it has once built.
   middleware: [awayMiddleware, policyMiddleware, (context, next) => {
     if (context.path === '/src/photo/photo-worker.js') context.url = context.url.replace('photo-worker.js', 'photo-worker.ts');

@@ -1,0 +1,198 @@
+import {expect, waitUntil} from '@open-wc/testing';
+import {executeServerCommand, sendKeys, sendMouse} from '@web/test-runner-commands';
+import 'axe-core';
+import type {AxeResults, RunOptions} from 'axe-core';
+import {CASES, TAGS, isChromium, stand, text, type Case} from './cases.js';
+
+/** axe-core puts itself on the global object, also where it is imported as a module. */
+const {axe} = globalThis as unknown as {axe: {run: (context: Element | Document, options: RunOptions) => Promise<AxeResults>}};
+
+/** The page around an element under test is bare on purpose: what asks for landmarks and headings of a page is not asked. */
+const OF_ELEMENT: RunOptions = {resultTypes: ['violations'], rules: {region: {enabled: false}}};
+const ONLY_CONTRAST: RunOptions = {resultTypes: ['violations'], runOnly: ['color-contrast']};
+
+const complaints = ({violations}: AxeResults) => violations.flatMap(({id, nodes}) =>
+  nodes.map(({target, failureSummary}) => `${id}: ${JSON.stringify(target)} ${failureSummary?.split('\n').slice(1, 3).join(' ')}`));
+
+const name = ({tag, state}: Case) => `${tag}, ${state}`;
+
+async function forced(active: boolean): Promise<boolean> {
+  return await executeServerCommand('media', active ? {'forced-colors': 'active'} : {}) as boolean;
+}
+
+describe('axe-core has nothing to say of', () => {
+  // Once is enough for roles, names and ratios; each element's own tests ask in every engine.
+  if (!isChromium) it('anything: asked in Chromium, where forced colours can be had');
+  else for (const known of CASES) {
+    it(`${name(known)}: light, dark, forced colours`, async () => {
+      const light = await stand(known);
+      expect(complaints(await axe.run(light, OF_ELEMENT)), 'light').to.deep.equal([]);
+      const page = light.parentElement as HTMLElement;
+      Object.assign(page.style, {colorScheme: 'dark', background: '#14130f', color: '#eee'});
+      expect(complaints(await axe.run(light, ONLY_CONTRAST)), 'dark').to.deep.equal([]);
+      page.removeAttribute('style');
+      try {
+        expect(await forced(true), 'forced colours are asked for').to.equal(true);
+        expect(complaints(await axe.run(light, ONLY_CONTRAST)).join('\n').slice(0, 900), 'forced colours').to.equal('');
+      } finally {
+        await forced(false);
+      }
+    });
+  }
+});
+
+/** What has the focus, through shadow roots. */
+function focused(): Element | null {
+  let at = document.activeElement;
+  while (at?.shadowRoot?.activeElement) at = at.shadowRoot.activeElement;
+  return at;
+}
+
+/** What a reader hears of it: its role where it has one, and its name. */
+function heard(node: Element): string {
+  const labels = (node as HTMLInputElement).labels;
+  const label = node.getAttribute('aria-label') || (node.getAttribute('aria-labelledby') ?? '').split(' ').filter(Boolean)
+    .map((id) => text((node.getRootNode() as ShadowRoot).getElementById(id))).join(' ')
+    || [...labels ?? []].map(text).join(' ') || text(node);
+  return label.replace(/[\u00a0\u202f\u2009]/g, ' ');
+}
+
+/** Frames and points on a photo: sliders by their role, with two ways to go. */
+const TWO_WAYS = '[role=slider][data-frame=spot], [role=slider][data-patch], [role=slider][data-end], [role=slider][data-point], [role=slider][data-frame=crop]';
+
+const FOCUSABLE = 'a[href], button:not(:disabled), input:not(:disabled), select:not(:disabled), textarea:not(:disabled), summary, [tabindex="0"]';
+
+/** What the tab key should come to, in order. */
+function stops(el: Element): Element[] {
+  return [...el.shadowRoot?.querySelectorAll(FOCUSABLE) ?? []].filter((node) => {
+    if (node.getAttribute('tabindex') === '-1') return false;
+    // A group of radio buttons is one stop.
+    if (node instanceof HTMLInputElement && node.type === 'radio' && !node.checked) return false;
+    if (node instanceof HTMLElement && node.inert) return false;
+    return node.checkVisibility?.({visibilityProperty: true}) ?? node.getClientRects().length > 0;
+  });
+}
+
+describe('by keyboard alone', () => {
+  for (const tag of TAGS) {
+    const known = CASES.find((one) => one.tag === tag && one.state === 'at work') as Case;
+
+    it(`${tag}: the tab key comes to everything once, in the order it is read, and leaves again; everything has a name`, async () => {
+      const el = await stand(known);
+      const before = Object.assign(document.createElement('button'), {textContent: 'before'});
+      const after = Object.assign(document.createElement('button'), {textContent: 'after'});
+      el.before(before);
+      el.after(after);
+      const wanted = stops(el);
+      before.focus();
+      const come: Element[] = [];
+      for (let step = 0; step <= wanted.length; step++) {
+        await sendKeys({press: 'Tab'});
+        const at = focused();
+        if (!at || at === after) break;
+        come.push(at);
+      }
+      expect(focused(), 'the focus leaves at the end').to.equal(after);
+      expect(come.map(heard).join('\n')).to.equal(wanted.map(heard).join('\n'));
+      for (const node of come) expect(heard(node), node.outerHTML.slice(0, 120)).not.to.equal('');
+      for (const node of come) {
+        const ring = (node as HTMLElement).getBoundingClientRect();
+        expect(ring.width * ring.height, `${heard(node)} can be seen`).to.be.greaterThan(0);
+      }
+    });
+
+    it(`${tag}: what goes two ways goes by arrows there and back, and says where it stands`, async () => {
+      const el = await stand(known);
+      const places = el.shadowRoot?.querySelectorAll(TWO_WAYS).length ?? 0;
+      for (let place = 0; place < places; place++) {
+        const frame = () => el.shadowRoot?.querySelectorAll<SVGGElement>(TWO_WAYS)[place] as SVGGElement;
+        const said = () => frame().getAttribute('aria-valuetext') ?? '';
+        expect(frame().getAttribute('aria-label')).to.match(/\w/);
+        for (const [there, back] of [['ArrowRight', 'ArrowLeft'], ['ArrowDown', 'ArrowUp']] as const) {
+          const before = said();
+          frame().focus();
+          await sendKeys({press: there});
+          await el.updateComplete;
+          expect(said(), `${frame().getAttribute('aria-label')} after ${there}`).not.to.equal(before);
+          await sendKeys({press: back});
+          await el.updateComplete;
+          expect(said(), `${frame().getAttribute('aria-label')} after ${back}`).to.equal(before);
+        }
+      }
+    });
+
+    it(`${tag}: every slider goes by arrows, pages, Home and End, and says in words where it stands`, async () => {
+      const el = await stand(known);
+      const places = el.shadowRoot?.querySelectorAll('[role=slider]').length ?? 0;
+      for (let place = 0; place < places; place++) {
+        if (el.shadowRoot?.querySelectorAll('[role=slider]')[place]?.matches(TWO_WAYS)) continue;
+        const slider = () => el.shadowRoot?.querySelectorAll<SVGGElement>('[role=slider]')[place] as SVGGElement;
+        const said = (what: string) => Number(slider().getAttribute(`aria-value${what}`));
+        const press = async (key: string) => {
+          slider().focus();
+          await sendKeys({press: key});
+          await el.updateComplete;
+        };
+        const label = `${slider().getAttribute('aria-label')} (${place})`;
+        expect(slider().getAttribute('aria-label'), 'a name').not.to.equal(null);
+        const check = (after: string) => {
+          expect(said('now'), `${label} after ${after}`).to.be.within(said('min') - 1e-9, said('max') + 1e-9);
+          expect(slider().getAttribute('aria-valuetext'), `${label} after ${after}`).to.match(/\w/).and.not.match(/NaN|Infinity|undefined|-0\b/);
+        };
+        check('nothing');
+        await press('Home');
+        const least = said('now');
+        check('Home');
+        await press('ArrowRight');
+        const step = said('now') - least;
+        check('ArrowRight');
+        await press('End');
+        const most = said('now');
+        check('End');
+        await press('ArrowLeft');
+        const back = most - said('now');
+        check('ArrowLeft');
+        await press('Home');
+        await press('PageUp');
+        const page = said('now') - least;
+        check('PageUp');
+        expect([step > 0 || most === least, back > 0 || most === least, page > step || page === most - least, most >= least],
+          `${label}: from ${least}, a step ${step}, a page ${page}, to ${most}, back ${back}`).to.deep.equal([true, true, true, true]);
+      }
+    });
+  }
+});
+
+/** What is dragged in each element, and changes its verdict. */
+const HANDLES = {
+  'stop-trade-dial': '[role=slider]', 'sharp-zone-bar': '[role=slider]', 'shot-plan': '[data-grip=base-back]',
+  'backdrop-shade': '[data-thing=lamp0]', 'tonal-chart-reader': '[role=slider][data-frame=crop]',
+} as const;
+
+describe('the verdict', () => {
+  for (const [tag, held] of Object.entries(HANDLES)) {
+    it(`of ${tag} is read out once after a drag and not on its way`, async () => {
+      const el = await stand({...CASES.find((one) => one.tag === tag && one.state === 'at work') as Case, unfolded: false}, {width: 700});
+      const region = el.shadowRoot?.querySelector('.spoken[role=status]') as HTMLElement;
+      expect(region.getAttribute('role')).to.equal('status');
+      const spoken: string[] = [];
+      new MutationObserver(() => { spoken.push(text(region)); }).observe(region, {childList: true, characterData: true, subtree: true});
+      // A drag of eight moves.
+      const handle = el.shadowRoot?.querySelector<SVGGElement>(held) as SVGGElement;
+      handle.scrollIntoView({block: 'center'});
+      const grip = (handle.querySelector('.grip, .knob, .hit') ?? handle).getBoundingClientRect();
+      const [x, y] = [Math.round(grip.x + grip.width / 2), Math.round(grip.y + grip.height / 2)];
+      await sendMouse({type: 'move', position: [x, y]});
+      await sendMouse({type: 'down'});
+      for (let move = 1; move <= 8; move++) await sendMouse({type: 'move', position: [x - move * 4, y + move * 3]});
+      await el.updateComplete;
+      expect(spoken.length, 'nothing on the way').to.equal(0);
+      await sendMouse({type: 'up'});
+      handle.focus();
+      for (const key of ['ArrowRight', 'ArrowRight', 'ArrowRight']) await sendKeys({press: key});
+      await waitUntil(() => spoken.length > 0, 'it is read out', {timeout: 12_000});
+      await new Promise((resolve) => { setTimeout(resolve, 800); });
+      expect(spoken.filter(Boolean)).to.have.length(1);
+    });
+  }
+});

@@ -1,0 +1,138 @@
+import {expect} from '@open-wc/testing';
+import {Bench} from '../../src/elements/shared/bench.js';
+import {CASES, TAGS, stand, text, type Case} from './cases.js';
+
+/** Benches of the page, as two copies of the library would find them. */
+const benches = () => (globalThis as unknown as Record<symbol, Map<string, Bench> | undefined>)[Symbol.for('lampblack.benches.1')];
+const task = () => new Promise((resolve) => { setTimeout(resolve); });
+
+/** Counts listeners that are there, on the window, the document and media queries: those an element could leave behind. */
+async function listenersLeft(job: () => Promise<void>): Promise<number> {
+  const {addEventListener: add, removeEventListener: remove} = EventTarget.prototype;
+  const there = new Map<string, Set<unknown>>();
+  const outside = (target: EventTarget) => target === window || target === document || target === document.body || target === undefined;
+  EventTarget.prototype.addEventListener = function (this: EventTarget, type: string, ...rest: unknown[]) {
+    if (outside(this)) there.set(type, (there.get(type) ?? new Set()).add(rest[0]));
+    return (add as (...given: unknown[]) => void).call(this, type, ...rest);
+  } as typeof add;
+  EventTarget.prototype.removeEventListener = function (this: EventTarget, type: string, ...rest: unknown[]) {
+    if (outside(this)) there.get(type)?.delete(rest[0]);
+    return (remove as (...given: unknown[]) => void).call(this, type, ...rest);
+  } as typeof remove;
+  try {
+    await job();
+  } finally {
+    EventTarget.prototype.addEventListener = add;
+    EventTarget.prototype.removeEventListener = remove;
+  }
+  return [...there.values()].reduce((sum, listeners) => sum + listeners.size, 0);
+}
+
+describe('a long life on one page', () => {
+  for (const tag of TAGS) {
+    it(`${tag} comes and goes a thousand times and leaves no listener, bench or worker behind`, async function () {
+      this.timeout(60_000);
+      const el = await stand({...CASES.find((one) => one.tag === tag && one.state === 'as it comes') as Case, attributes: {bench: `life-${tag}`}});
+      const page = el.parentElement as HTMLElement;
+      const said = text(el.shadowRoot);
+      let workers = 0;
+      const RealWorker = globalThis.Worker;
+      globalThis.Worker = class extends RealWorker {
+        constructor(...given: ConstructorParameters<typeof Worker>) {
+          super(...given);
+          workers++;
+        }
+      };
+      const inside = el.renderRoot.querySelectorAll('*').length;
+      try {
+        el.remove();
+        const left = await listenersLeft(async () => {
+          for (let turn = 0; turn < 1000; turn++) {
+            page.append(el);
+            if (turn % 100 === 0) await el.updateComplete;
+            el.remove();
+          }
+          await task();
+        });
+        expect(left, 'listeners on the page').to.equal(0);
+      } finally {
+        globalThis.Worker = RealWorker;
+      }
+      expect(workers, 'workers').to.equal(0);
+      expect(benches()?.has(`life-${tag}`) ?? false, 'its bench').to.equal(false);
+      page.append(el);
+      await el.updateComplete;
+      expect(el.renderRoot.querySelectorAll('*').length).to.be.closeTo(inside, 3);
+      expect(text(el.shadowRoot)).to.equal(said);
+    });
+  }
+
+  it('benches listen to those who sit there and to nobody else, however often they come and go', async () => {
+    const one = await stand({tag: 'stop-trade-dial', state: '', attributes: {bench: 'life-count'}});
+    const bench = benches()?.get('life-count') as Bench;
+    const page = one.parentElement as HTMLElement;
+    let told = 0;
+    one.addEventListener('shot-change', () => { told++; });
+    for (let turn = 0; turn < 1000; turn++) page.append(one);
+    let updates = 0;
+    const {requestUpdate} = one;
+    one.requestUpdate = (...given) => {
+      updates++;
+      requestUpdate.apply(one, given);
+    };
+    bench.change({...bench.state});
+    expect(updates).to.equal(1);
+    expect(told).to.equal(0);
+    one.remove();
+    await task();
+    expect(bench.deserted).to.equal(true);
+  });
+
+  it('a thousand elements of one bench stand and follow', async function () {
+    this.timeout(60_000);
+    const first = await stand({tag: 'stop-trade-dial', state: '', attributes: {bench: 'life-thousand', aperture: 'f/8'}});
+    const page = first.parentElement as HTMLElement;
+    const all = [first];
+    const crowd = document.createDocumentFragment();
+    for (let at = 1; at < 1000; at++) {
+      const el = document.createElement(TAGS[at % TAGS.length] === 'shot-plan' ? 'sharp-zone-bar' : TAGS[at % TAGS.length] as string) as typeof first;
+      el.setAttribute('bench', 'life-thousand');
+      all.push(el);
+      crowd.append(el);
+    }
+    page.append(crowd);
+    await Promise.all(all.map(({updateComplete}) => updateComplete));
+    first.setAttribute('aperture', 'f/16');
+    await Promise.all(all.map(({updateComplete}) => updateComplete));
+    const dials = all.filter(({localName}) => localName === 'stop-trade-dial');
+    expect(dials.length).to.be.greaterThan(100);
+    for (const dial of dials) expect((dial as unknown as {aperture: number}).aperture).to.be.closeTo(16, 1e-9);
+    for (const el of all) expect(el.shadowRoot?.querySelector('.plate'), el.localName).not.to.equal(null);
+    for (const el of all) el.remove();
+    await task();
+    expect(benches()?.has('life-thousand')).to.equal(false);
+  });
+
+  it('nothing of the library keeps a page out of the back-forward cache, and coming back changes nothing', async () => {
+    const heard: string[] = [];
+    const {addEventListener: add} = EventTarget.prototype;
+    EventTarget.prototype.addEventListener = function (this: EventTarget, type: string, ...rest: unknown[]) {
+      heard.push(type);
+      return (add as (...given: unknown[]) => void).call(this, type, ...rest);
+    } as typeof add;
+    try {
+      for (const tag of TAGS) {
+        const el = await stand({...CASES.find((one) => one.tag === tag && one.state === 'at work') as Case, unfolded: false});
+        const said = text(el.shadowRoot);
+        dispatchEvent(new PageTransitionEvent('pagehide', {persisted: true}));
+        dispatchEvent(new PageTransitionEvent('pageshow', {persisted: true}));
+        await el.updateComplete;
+        expect(text(el.shadowRoot), tag).to.equal(said);
+      }
+    } finally {
+      EventTarget.prototype.addEventListener = add;
+    }
+    expect(heard).to.include('pointerdown');
+    expect(heard.filter((type) => /unload/.test(type))).to.deep.equal([]);
+  });
+});
