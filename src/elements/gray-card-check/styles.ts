@@ -76,7 +76,7 @@ export const styles = css`
   .check { display: inline-flex; align-items: center; gap: 0.5em; min-block-size: 40px; cursor: pointer; }
   .check input { inline-size: 1.15em; block-size: 1.15em; margin: 0; accent-color: var(--accent); }
   .fields.of-marks { grid-template-columns: repeat(auto-fit, minmax(min(9em, 100%), 1fr)); }
-  @container (max-width: 25em) { table { font-size: 0.82em; } th, td { padding-inline-start: 0.3em; } .word { display: none; } .sample { margin-inline: 0.25em 0; } }
+  @container (max-width: 25em) { table { font-size: 0.82em; } th, td { padding-inline-start: 0.3em; } td { white-space: normal; } .word { display: none; } .sample { margin-inline: 0.25em 0; } }
 
   @media (forced-colors: active) {
     .mark:focus-visible .line { stroke: Highlight; }

@@ -67,7 +67,7 @@ export class SharpZoneBar extends ShotElement {
     'overhangBackHeight', 'figureHeight', 'tilt', 'focus', 'unit',
   ] as const satisfies readonly ShotKey[];
 
-  static override properties = {detail: {type: String}};
+  static override properties = {detail: {converter: (text: string | null) => text ?? '1 px'}};
 
   static override styles = [familyStyles, zoneStyles];
 

@@ -12,6 +12,7 @@ export const dialStyles = css`
   .unfaced { opacity: 0.5; }
   .dial text { text-anchor: middle; dominant-baseline: central; font-size: 12.5px; }
   .dial .ring-name { font-size: 10px; letter-spacing: 0.08em; text-transform: uppercase; opacity: 0.76; }
+  @container (max-width: 22em) { .dial .ring-name { font-size: 12px; letter-spacing: 0.04em; } }
   .dial .now { font-size: 27px; font-weight: 650; }
   .dial .now-small { font-size: 13px; }
   .window { fill: none; stroke: var(--accent); stroke-width: 2.5; }

@@ -88,10 +88,13 @@ function scale(layout: Layout): SVGTemplateResult {
 /** A letter on each curve, where it stands clearest of the others; curves that are one get theirs side by side. */
 function letters(layout: Layout, curves: readonly Curve[], most: number): SVGTemplateResult[] {
   const places = clearPlaces(layout, curves.map(({density}) => density), most);
+  const taken: {x: number; y: number}[] = [];
   return curves.map(({channel}, at) => {
-    const {x, y} = places[at] as {x: number; y: number};
-    const beside = places.slice(0, at).filter((other) => Math.abs(other.x - x) < LETTER_ROOM && Math.abs(other.y - y) < LETTER_ROOM).length;
-    return svg`<text class="middle strong" x=${round(x + beside * LETTER_ROOM)} y=${round(y - 4)}>${CHANNEL_LETTERS[channel]}</text>`;
+    const {y} = places[at] as {x: number; y: number};
+    let {x} = places[at] as {x: number; y: number};
+    while (taken.some((other) => Math.abs(other.x - x) < LETTER_ROOM && Math.abs(other.y - y) < LETTER_ROOM)) x += LETTER_ROOM;
+    taken.push({x, y});
+    return svg`<text class="middle strong" x=${round(x)} y=${round(y - 4)}>${CHANNEL_LETTERS[channel]}</text>`;
   });
 }
 
