@@ -6,6 +6,6 @@ export default defineConfig({
     environment: 'node',
     testTimeout: 120_000, // a busy machine is no failure
     reporters: ['default', './tests/fuzz/closing-line.mjs'],
-    coverage: {provider: 'v8', include: ['src/core/**/*.ts'], reporter: ['text', 'html'], reportsDirectory: 'coverage'},
+    coverage: {provider: 'v8', reportOnFailure: true, include: ['src/core/**/*.ts'], reporter: ['text', 'html'], reportsDirectory: 'coverage'},
   },
 });

@@ -180,3 +180,7 @@ test('a time that bodies print otherwise is no f-number of that size', () => {
   expect(clicksPrinted('shutter', 4 / 3)).not.toEqual([]);
   expect(clicksPrinted('aperture', 4 / 3)).toEqual([]);
 });
+
+test('a click past every print is labelled in two digits: f/0.5', () => {
+  expect(clickAt('aperture', -6, 3)).toEqual({index: -6, value: 0.5, label: '0.5'});
+});
