@@ -160,5 +160,5 @@ export const WORDS = {
   wanted: 'a setting such as f/8 1/60',
   expectWanted: 'same-light or nothing',
   dial: 'Put on the dial',
-  dialOf: (step: number) => `Put step ${step} on the dial`,
+  dialOf: (step: number) => `Put on the dial: step ${step}`,
 } as const;
