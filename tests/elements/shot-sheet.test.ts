@@ -289,6 +289,26 @@ describe('shot-sheet: a photo on the bench', () => {
   });
 });
 
+describe('shot-sheet: what was measured beside it', () => {
+  it('keeps what the gray card and the measured spot gave, and says what changed', async () => {
+    const el = await bearer('sheet-card');
+    // Invented readings, in the shape the other elements lay on the bench.
+    const card = {trusted: true, gains: {red: 0.8, green: 1, blue: 1.25}, exposureError: -1, name: 'card.jpg'};
+    benchNamed('sheet-card').put({grayCard: card, level: {luminance: {code: 40}, stopsFromGray: -3}});
+    await until(el, () => words(el).includes('card.jpg, can be relied on'));
+    expect(words(el)).to.contain('red × 0.800, green × 1, blue × 1.250');
+    await press(el, 'Keep this shot');
+    expect(el.shots[0]?.measured).to.deep.equal({cardPhoto: 'card.jpg', cardTrusted: true, gainRed: 0.8, gainBlue: 1.25, cardOff: -1, spotCode: 40, spotStops: -3});
+    benchNamed('sheet-card').put({grayCard: {...card, trusted: false, gains: undefined, exposureError: -Infinity}, level: {luminance: {code: 0}, stopsFromGray: -Infinity}});
+    await until(el, () => words(el).includes('not to be relied on'));
+    expect(words(el)).not.to.contain('Infinity');
+    await press(el, 'Keep this shot');
+    expect([...root(el).querySelectorAll('.changes li')].map((line) => plain(line.textContent))).to.deep.equal([
+      'Gray card card.jpg, can be relied on → card.jpg, not to be relied on',
+      'Measured spot level 40 of 255, 3 stops under the gray card → level 0 of 255']);
+  });
+});
+
 describe('shot-sheet: links', () => {
   const LINK = '#shot=1&aperture=f/11&shutter==0.6&blur-limit=~wide&base-depth=90mm&focus=36.25mm&lens-hood=petal';
 

@@ -30,10 +30,13 @@ export interface DocumentFault {
 export const MADE = /^\d{4}-(0[1-9]|1[0-2])-(0[1-9]|[12]\d|3[01])T([01]\d|2[0-3]):[0-5]\d(:[0-5]\d(\.\d{1,9})?)?(Z|[+-]\d{2}:\d{2})$/;
 export const PICTURE = /^data:image\/(jpeg|png|webp);base64,[A-Za-z0-9+/]+={0,2}$/;
 
-/** What every measured value is: text, or a number no smaller than so much. */
-export const MEASURED: Readonly<Record<MeasuredKey, 'text' | 'positive' | 'share' | 'room'>> = {
+export type MeasuredKind = 'text' | 'flag' | 'positive' | 'share' | 'room' | 'code' | 'stops';
+
+/** What every measured value is: text, yes or no, or a number within limits. */
+export const MEASURED: Readonly<Record<MeasuredKey, MeasuredKind>> = {
   photo: 'text', taken: 'text', width: 'positive', height: 'positive', aperture: 'positive', shutter: 'positive', iso: 'positive',
   atBlack: 'share', atWhite: 'share', roomBelow: 'room', roomAbove: 'room',
+  cardPhoto: 'text', cardTrusted: 'flag', gainRed: 'positive', gainBlue: 'positive', cardOff: 'stops', spotCode: 'code', spotStops: 'stops',
 };
 
 type Json = Readonly<Record<string, unknown>>;
@@ -135,7 +138,7 @@ function measuredFault(path: string, measured: unknown): DocumentFault | undefin
   for (const [key, kind] of Object.entries(MEASURED)) {
     const value = measured[key];
     if (value === undefined) continue;
-    if (kind === 'text' ? typeof value !== 'string' || length(value) > DOCUMENT_LIMITS.title : !inRange(value, kind)) {
+    if (!isMeasured(value, kind)) {
       return wrong(`${path}.${key}`, value, WANTED[kind]);
     }
   }
@@ -143,12 +146,21 @@ function measuredFault(path: string, measured: unknown): DocumentFault | undefin
 }
 
 const WANTED = {
-  text: `text of at most ${DOCUMENT_LIMITS.title} characters`, positive: 'a number above 0', share: 'a share from 0 to 1', room: 'a number of stops, 0 or more',
+  text: `text of at most ${DOCUMENT_LIMITS.title} characters`, flag: 'true or false', positive: 'a number above 0', share: 'a share from 0 to 1',
+  room: 'a number of stops, 0 or more', code: 'a code from 0 to 255', stops: 'a number of stops',
 } as const;
 
-function inRange(value: unknown, kind: 'positive' | 'share' | 'room'): boolean {
+function isMeasured(value: unknown, kind: MeasuredKind): boolean {
+  if (kind === 'text') return typeof value === 'string' && length(value) <= DOCUMENT_LIMITS.title;
+  if (kind === 'flag') return typeof value === 'boolean';
   if (typeof value !== 'number' || !Number.isFinite(value)) return false;
-  return kind === 'positive' ? value > 0 : value >= 0 && (kind === 'room' || value <= 1);
+  switch (kind) {
+    case 'positive': return value > 0;
+    case 'share': return value >= 0 && value <= 1;
+    case 'code': return value >= 0 && value <= 255;
+    case 'room': return value >= 0;
+    case 'stops': return true;
+  }
 }
 
 /** Characters, as a JSON Schema counts them; counted no further than can matter. */

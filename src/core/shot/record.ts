@@ -23,6 +23,17 @@ export interface Measured {
   /** Stops the crop could be darkened and brightened before an edge is reached. */
   readonly roomBelow?: number;
   readonly roomAbove?: number;
+  /** Name of the gray card's file, and whether what it said can be used. */
+  readonly cardPhoto?: string;
+  readonly cardTrusted?: boolean;
+  /** Factors on linear light that make the card neutral, green = 1. */
+  readonly gainRed?: number;
+  readonly gainBlue?: number;
+  /** Stops by which the card shot was too bright; negative = too dark. */
+  readonly cardOff?: number;
+  /** The measured spot, as of the backdrop: its code, 0 to 255, and stops above the gray card; negative = darker. */
+  readonly spotCode?: number;
+  readonly spotStops?: number;
 }
 
 export type MeasuredKey = keyof Measured;

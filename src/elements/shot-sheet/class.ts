@@ -5,12 +5,15 @@ import {shotKeys} from '../../core/shot/given.js';
 import {readLink, writeLink, type LinkNotice} from '../../core/shot/link.js';
 import {recordOf, stateOf, type Measured, type ShotRecord} from '../../core/shot/record.js';
 import {EMPTY_STATE, type ShotState} from '../../core/shot/state.js';
-import {settingsText, sheetOf} from '../../core/shot/sheet.js';
+import {measuredDifference, settingsText, sheetOf} from '../../core/shot/sheet.js';
+import type {Level} from '../../core/tone/level.js';
 import type {Photo} from '../../photo/open.js';
+import type {GrayCard} from '../gray-card-check/reading.js';
 import {textField} from '../shared/fields.js';
 import {ShotElement} from '../shared/shot-element.js';
 import {familyStyles} from '../shared/styles.js';
 import type {Along} from './along.js';
+import {benchFacts} from './bench-facts.js';
 import {ShotsChangeEvent} from './events.js';
 import {moved, without} from './kept.js';
 import {forget, memoryKey, recall, remember} from './memory.js';
@@ -18,7 +21,7 @@ import {drawKept, drawSmall, smallPicture} from './picture.js';
 import {sheetGroups} from './sheet-view.js';
 import {sheetStyles} from './styles.js';
 import {
-  WORDS, changeWords, forgetfulWords, importedWords, keptWords, moveWords, noticeWords, ofShot, pictureWords, putBackWords, removeWords, titleOf,
+  WORDS, changeWords, forgetfulWords, importedWords, keptWords, measuredWords, moveWords, noticeWords, ofShot, pictureWords, putBackWords, removeWords, titleOf,
   undoWords, verdictWords,
 } from './words.js';
 
@@ -164,8 +167,13 @@ export class ShotSheet extends ShotElement {
     }
     const {picture} = this.#small;
     return recordOf(this.state, {
-      title: this.name.trim().slice(0, 200), made: new Date().toISOString(), measured: this.measured, ...(picture && {picture}),
+      title: this.name.trim().slice(0, 200), made: new Date().toISOString(), measured: this.allMeasured, ...(picture && {picture}),
     });
+  }
+
+  /** What was measured on the photo, and what the gray card and the measured spot on the bench say. */
+  protected get allMeasured(): Measured {
+    return {...this.measured, ...benchFacts(this.thing<GrayCard>('grayCard'), this.thing<Level>('level'))};
   }
 
   /** Address of a page with this shot in it. */
@@ -323,7 +331,7 @@ export class ShotSheet extends ShotElement {
   // —— drawing ——
 
   protected override render(): TemplateResult {
-    const sheet = sheetOf({title: this.name, values: this.state.values, texts: this.state.texts, measured: this.measured});
+    const sheet = sheetOf({title: this.name, values: this.state.values, texts: this.state.texts, measured: this.allMeasured});
     const photo = this.thing<Photo>('photo');
     const pictured = photo !== undefined && photo.preview.width > 0;
     const undo = this.#undo.at(-1);
@@ -357,13 +365,14 @@ export class ShotSheet extends ShotElement {
     const before = this.shots[at - 1];
     const changes = before ? shotDifference(before.values, shot.values) : [];
     const unit = shot.values.unit ?? 'mm';
+    const told = [...changes.map((change) => changeWords(change, unit)), ...(before ? measuredDifference(before.measured, shot.measured).map(measuredWords) : [])];
     return html`<li>
       <span class="count">${at + 1}</span>
       <div class="told">
         <p class="taken">${settingsText(shot.values)}</p>
         <p class="note">${shot.title} · <time datetime=${shot.made}>${new Date(shot.made).toLocaleString(undefined, {dateStyle: 'medium', timeStyle: 'short'})}</time></p>
         ${shot.values.note ? html`<p>${shot.values.note}</p>` : nothing}
-        ${changes.length ? html`<ul class="changes">${changes.map((change) => html`<li>${changeWords(change, unit)}</li>`)}</ul>`
+        ${told.length ? html`<ul class="changes">${told.map((line) => html`<li>${line}</li>`)}</ul>`
           : html`<p class="note">${before ? WORDS.same : WORDS.first}</p>`}
         <div class="row screen-only">
           <button type="button" aria-label=${ofShot(WORDS.putBack, at + 1)} @click=${() => { this.#putBack(at); }}>${WORDS.putBack}</button>

@@ -2,7 +2,7 @@ import type {Difference} from '../../core/shot/difference.js';
 import {labelOf} from '../../core/shot/labels.js';
 import type {LinkNotice} from '../../core/shot/link.js';
 import type {Shot} from '../../core/shot/shot.js';
-import {valueWords} from '../../core/shot/sheet.js';
+import {valueWords, type MeasuredChange} from '../../core/shot/sheet.js';
 import {writeStops} from '../../core/exposure/write.js';
 import type {Forgetful} from './memory.js';
 
@@ -29,6 +29,8 @@ export function changeWords({key, from, to, stops}: Difference, unit: Shot['unit
   const seen = stops !== undefined && Number.isFinite(stops) && Math.abs(stops) > UNSEEN;
   return `${labelOf(key)} ${together(before || '–')} → ${together(after || '–')}${seen ? `, ${stopsWords(stops)}` : ''}`;
 }
+
+export const measuredWords = ({label, from, to}: MeasuredChange): string => `${label} ${from} → ${to}`;
 
 const MOST_NAMED = 2;
 

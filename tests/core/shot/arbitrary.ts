@@ -70,6 +70,8 @@ export const anyRecord: fc.Arbitrary<ShotRecord> = fc.record({
   measured: fc.record({
     photo: anyText, width: fc.integer({min: 1, max: 20_000}), atWhite: fc.double({min: 0, max: 1, noNaN: true}).map((value) => value + 0),
     roomAbove: fc.double({min: 0, max: 20, noNaN: true}).map((value) => value + 0),
+    cardPhoto: anyText, cardTrusted: fc.boolean(), gainRed: fc.double({min: 0.01, max: 100, noNaN: true}), gainBlue: fc.double({min: 0.01, max: 100, noNaN: true}),
+    cardOff: mm(-20, 20), spotCode: mm(0, 255), spotStops: mm(-20, 20),
   }, {requiredKeys: []}).map((measured) => ({...measured})),
   picture: fc.constant(PIXEL),
 }, {requiredKeys: ['title', 'made', 'values', 'texts', 'measured']}).map((record) => ({...record}) as ShotRecord);

@@ -1,5 +1,5 @@
 import {shotKeys} from '../../../src/core/shot/given.js';
-import {DOCUMENT_FORMAT, DOCUMENT_LIMITS, DOCUMENT_VERSION, MADE, MEASURED, PICTURE} from '../../../src/core/shot/document.js';
+import {DOCUMENT_FORMAT, DOCUMENT_LIMITS, DOCUMENT_VERSION, MADE, MEASURED, PICTURE, type MeasuredKind} from '../../../src/core/shot/document.js';
 import {labelOf} from '../../../src/core/shot/labels.js';
 import {DEFAULT_SHOT, type ShotKey} from '../../../src/core/shot/shot.js';
 import {boundsOf, optionsOf} from './bounds.js';
@@ -59,8 +59,9 @@ function valueOf(key: ShotKey): Schema {
   return options ? {enum: options} : text(DOCUMENT_LIMITS.text);
 }
 
-const KINDS: Readonly<Record<'text' | 'positive' | 'share' | 'room', Schema>> = {
+const KINDS: Readonly<Record<MeasuredKind, Schema>> = {
   text: text(DOCUMENT_LIMITS.title), positive: {type: 'number', exclusiveMinimum: 0}, share: {type: 'number', minimum: 0, maximum: 1}, room: {type: 'number', minimum: 0},
+  flag: {type: 'boolean'}, code: {type: 'number', minimum: 0, maximum: 255}, stops: {type: 'number'},
 };
 
 /** The JSON Schema of a document of shots, from what the fields themselves refuse. */

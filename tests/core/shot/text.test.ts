@@ -5,7 +5,7 @@ import {SETTINGS} from '../../../src/core/exposure/stops.js';
 import {trail} from '../../../src/core/exposure/trail.js';
 import {shotKeys} from '../../../src/core/shot/given.js';
 import {labelGroups, labelOf, SAID_APART} from '../../../src/core/shot/labels.js';
-import {settingsText, sheetOf, type Sheet} from '../../../src/core/shot/sheet.js';
+import {measuredDifference, measuredLines, setUpLines, settingsText, sheetOf, type Sheet} from '../../../src/core/shot/sheet.js';
 import {writeSheets, type SheetForm} from '../../../src/core/shot/text.js';
 import {anyRecord, anyText} from './arbitrary.js';
 
@@ -69,10 +69,32 @@ Then the cloak.`);
 
   it('says every value that was stated, and no other', () => {
     fc.assert(fc.property(anyRecord, (record) => {
-      const said = sheetOf({...record, texts: {}, measured: {}}).groups.flatMap(({lines}) => lines.map(([label]) => label));
+      const said = sheetOf({...record, texts: {}, measured: {}}).groups.filter(({heading}) => heading !== 'Set up').flatMap(({lines}) => lines.map(([label]) => label));
       const stated = shotKeys().filter((key) => record.values[key] !== undefined && !SAID_APART.includes(key) && key !== 'unit');
       expect([...said].sort()).toEqual(stated.map(labelOf).sort());
     }));
+  });
+
+  it('says where camera and lamps stand', () => {
+    const lamp = {name: 'key', kind: 'bulb', position: [300, 0, 400], aim: [0, 0, 0], power: 0} as const; // invented; 3-4-5 triangle
+    const values = {focalLength: 60, fieldWidth: 36, sensorWidth: 36, lights: {lamps: [lamp], flags: [], table: 0}};
+    // Life size: the plane in focus stands four focal lengths from the sensor. Common practice, no source.
+    expect(setUpLines(values)).toEqual([['Sensor mark to the plane in focus', '240 mm'], ['Lamp “key”', '500 mm from where it aims']]);
+    expect(setUpLines({focalLength: 60, fieldWidth: 36})[0]?.[1]).toBe('240 mm (sensor taken as 36 mm wide)');
+    expect(setUpLines({focalLength: 60})).toEqual([]);
+    expect(writeSheets([sheetOf({title: '', values, texts: {}, measured: {}})], 'markdown')).toContain('Sensor mark to the plane in focus: 240 mm');
+  });
+
+  it('says what card and spot gave, and what was measured otherwise the next time', () => {
+    // Invented readings.
+    const first = {cardPhoto: 'card.jpg', cardTrusted: true, gainRed: 0.8, gainBlue: 1.25, cardOff: -1, spotCode: 40, spotStops: -3};
+    expect(measuredLines(first)).toEqual([['Gray card', 'card.jpg, can be relied on'], ['Card’s gray', '1 stop too dark'],
+      ['White balance', 'red × 0.800, green × 1, blue × 1.250'], ['Measured spot', 'level 40 of 255, 3 stops under the gray card']]);
+    expect(measuredDifference(first, {...first, spotCode: 20, spotStops: -5})).toEqual([
+      {label: 'Measured spot', from: 'level 40 of 255, 3 stops under the gray card', to: 'level 20 of 255, 5 stops under the gray card'}]);
+    expect(measuredDifference({}, first)).toEqual([]);
+    expect(measuredLines({cardTrusted: false, cardOff: 0, spotCode: 0})).toEqual([
+      ['Gray card', 'not to be relied on'], ['Card’s gray', 'as it should be'], ['Measured spot', 'level 0 of 255']]);
   });
 
   it('has a label of its own for every value', () => {
