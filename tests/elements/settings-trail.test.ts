@@ -96,7 +96,8 @@ describe('settings-trail', () => {
     await paste(el, PROSE);
     expect(taken(el)).to.deep.equal(['f/2.8 at 1/25 s', 'f/5.6 at 1/6 s', 'f/11 at 1/6 s']);
     expect(verdict(el)).to.contain('0"6 was probably meant, not 1/6');
-    ways(el)[0]?.click();
+    ways(el)[0]?.focus();
+    await sendKeys({press: 'Enter'});
     await el.updateComplete;
     expect(root(el).querySelector<HTMLTextAreaElement>('#lesson')?.value).to.equal(PROSE.replace('at 1/6.', 'at 0"6.'));
     expect(verdict(el)).to.equal('All 3 steps give the same light.');
