@@ -47,7 +47,7 @@ describe('a long life on one page', () => {
       try {
         el.remove();
         const left = await listenersLeft(async () => {
-          for (let turn = 0; turn < 1000; turn++) {
+          for (let turn = 0; turn < 250; turn++) {
             page.append(el);
             if (turn % 100 === 0) await el.updateComplete;
             el.remove();
