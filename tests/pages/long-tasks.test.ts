@@ -12,7 +12,7 @@ const HOLD_MS = 25;
  * back every time: so each job is done this often, the shortest of its longest holds counts, and the same page's rest
  * beside a busy worker is taken off.
  */
-const ROUNDS = 6;
+const ROUNDS = 3;
 
 /** Longest time between two turns of the page's thread while a job is under way, ms. */
 async function longestHold(job: () => Promise<unknown>): Promise<number> {
@@ -31,9 +31,9 @@ async function longestHold(job: () => Promise<unknown>): Promise<number> {
   return longest;
 }
 
-async function leastHold(job: (round: number) => Promise<unknown>, enough = 0): Promise<number> {
+async function leastHold(job: (round: number) => Promise<unknown>): Promise<number> {
   let least = Infinity;
-  for (let round = 0; round < ROUNDS && least > enough; round++) least = Math.min(least, await longestHold(() => job(round)));
+  for (let round = 0; round < ROUNDS; round++) least = Math.min(least, await longestHold(() => job(round)));
   return least;
 }
 
