@@ -10,7 +10,7 @@ export const familyStyles = css`
     --ink: currentColor;
     --accent: var(--lampblack-accent, #b26a00);
     --paper: var(--lampblack-paper, transparent);
-    --line: var(--lampblack-line, color-mix(in srgb, currentColor 30%, transparent));
+    --line: var(--lampblack-line, color-mix(in srgb, currentColor 52%, transparent));
     --hairline: color-mix(in srgb, currentColor 16%, transparent);
     --quiet: var(--lampblack-quiet, color-mix(in srgb, currentColor 76%, transparent));
     --wash: color-mix(in srgb, currentColor 6%, transparent);

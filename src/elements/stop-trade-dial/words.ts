@@ -132,7 +132,7 @@ export function handWords(setting: Exposure): string {
 export const WORDS = {
   dial: 'Stop-trade dial',
   hand: 'Aperture and shutter, same light',
-  correction: 'Make it brighter (+) or darker (−)',
+  correction: 'Brighter (+), darker (−)',
   correctionHint: 'stops; a meter showing 2 under asks for +2',
   darker: 'One click darker',
   brighter: 'One click brighter',
