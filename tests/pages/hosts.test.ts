@@ -36,7 +36,7 @@ function expectUsable(element: HTMLElement, column: number): void {
     expect(box.left, `${name} starts in the column`).to.be.at.least(left - over);
   };
   for (const text of shownIn(element, '.plate p:not(.spoken), .plate h3, .plate h4, .plate li, .plate dd, .plate strong, .plate summary')) within(text);
-  for (const drawing of shownIn(element, '.plate svg')) within(drawing, 24);
+  for (const drawing of shownIn(element, '.plate svg:not(svg svg)')) within(drawing, 24);
   const verdict = element.shadowRoot?.querySelector<HTMLElement>('.verdict') as HTMLElement;
   expect(verdict.scrollWidth, `${tag}: the verdict wraps`).to.be.at.most(column + 1);
   expect(parseFloat(getComputedStyle(verdict).fontSize), `${tag}: type`).to.be.at.least(11);
@@ -72,13 +72,13 @@ describe('pages that do their worst', () => {
     host.frame.style.width = '320px';
     await new Promise((resolve) => { setTimeout(resolve, 100); });
     await expectAllUsable(host);
-    expect(host.page.document.documentElement.scrollWidth, 'nothing scrolls sideways').to.equal(320);
+    expect(host.page.document.documentElement.scrollWidth, 'nothing scrolls sideways').to.be.at.most(320);
   });
 
   it('a page that reads from the right', async () => {
     host = writePage(page('', {html: '<html lang="ar" dir="rtl">', tags: WITHOUT_PHOTO}), {width: 320});
     const elements = await expectAllUsable(host);
-    expect(host.page.document.documentElement.scrollWidth, 'nothing scrolls sideways').to.equal(320);
+    expect(host.page.document.documentElement.scrollWidth, 'nothing scrolls sideways').to.be.at.most(320);
     for (const element of elements) {
       const verdict = element.shadowRoot?.querySelector('.verdict') as HTMLElement;
       expect(getComputedStyle(verdict).direction, element.localName).to.equal('rtl');
@@ -104,7 +104,8 @@ describe('pages that do their worst', () => {
     }
   });
 
-  it('on paper: the verdict stands, no control does, and nothing lies over anything', async () => {
+  it('on paper: the verdict stands, no control does, and nothing lies over anything', async function () {
+    if (!('userAgentData' in navigator)) this.skip(); // only Chromium can be asked for paper
     host = writePage(page(''));
     const elements = await awake(host, TAGS);
     try {
