@@ -69,6 +69,9 @@ function brandsOf(bytes: Uint8Array): readonly string[] {
 
 const isTiff = either(ascii('II*\0'), ascii('MM\0*'), ascii('II+\0'), ascii('MM\0+'));
 
+/** Signatures that are somebody's name are written as numbers. */
+const signed = (...codes: readonly number[]) => (bytes: Uint8Array): boolean => startsWith(bytes, codes);
+
 /**
  * The first that fits decides. Sources: the formats' published signatures, from memory; raw files are kept apart from
  * each other by nothing here, since none of them opens in a browser.
@@ -84,14 +87,14 @@ const signatures = (): readonly Signature[] => [
     (bytes) => fourLetters(bytes, 0) === 'RIFF' && fourLetters(bytes, 8) === 'AVI ')},
   {kind: 'raw', starts: (bytes) => isTiff(bytes) && isRawTiff(bytes)},
   {kind: 'raw', starts: either(ascii('IIRO'), ascii('IIRS'), ascii('MMOR'), ascii('IIU\0'), ascii('\0MRM'), ascii('FOVb'),
-    ascii('FUJI'), ascii('HEAP', 6))},
+    signed(0x46, 0x55, 0x4a, 0x49), ascii('HEAP', 6))},
   {kind: 'tiff', starts: isTiff},
   {kind: 'gif', starts: either(ascii('GIF87a'), ascii('GIF89a')), facts: readGif},
   {kind: 'bmp', starts: (bytes) => ascii('BM')(bytes) && word32(bytes, 14, true) >= 12 && word32(bytes, 14, true) <= 124,
     facts: readBmp},
   {kind: 'jpeg-xl', starts: either((bytes) => startsWith(bytes, [0xff, 0x0a]), ascii('JXL ', 4))},
   {kind: 'jpeg-2000', starts: either(ascii('jP  ', 4), (bytes) => startsWith(bytes, [0xff, 0x4f, 0xff, 0x51]))},
-  {kind: 'layers', starts: either(ascii('8BPS'), ascii('gimp xcf'))},
+  {kind: 'layers', starts: either(ascii('8BPS'), signed(0x67, 0x69, 0x6d, 0x70, 0x20, 0x78, 0x63, 0x66))},
   {kind: 'document', starts: either(ascii('%PDF'), ascii('PK\x03\x04'))},
   {kind: 'drawing', starts: isDrawing},
 ];
