@@ -49,9 +49,12 @@ export function shotFrom(photo: TakenPhoto, shot: Shot): Partial<Shot> {
     aperture, shutter, iso, meteredAperture: aperture, meteredShutter: shutter, meteredIso: iso, correction: 0,
     frameWidth: width,
     ...(focalLength && {focalLength}),
-    ...(across && {sensorWidth: across, sensorHeight: across * height / width}),
+    ...(across && {sensorWidth: toMicrometre(across), sensorHeight: toMicrometre(across * height / width)}),
   };
 }
+
+/** No file knows a sensor better than this, and a link should not carry the digits of a division. */
+const toMicrometre = (mm: number): number => Math.round(mm * 1000) / 1000;
 
 /** Whether the file says all of the exposure. */
 function saysAll({settings}: TakenPhoto): boolean {
