@@ -98,7 +98,7 @@ export function writeLights({lamps, flags, table}: Lights): string {
 export function cleanName(name: string): string {
   const words = String(name).replace(/[;,\s]+/g, ' ').split(' ')
     .filter((word) => word && !/^(at|aim|aimed|facing|power)$/i.test(word));
-  if (/^(flag|card|table)$/i.test(words[0] ?? '')) words.shift();
+  while (/^(flag|card|table)$/i.test(words[0] ?? '')) words.shift();
   return words.join(' ').slice(0, 30).trim() || 'lamp';
 }
 
@@ -113,7 +113,7 @@ function headOf({name, kind, width = 0, height = 0}: NamedLamp): string {
 }
 
 function readPiece(piece: string): NamedLamp | Flag | number | undefined {
-  const [head = '', ...rest] = piece.split(/(?<!\baimed)\s+(?=(?:at|aim|aimed at|facing|power)\b)/i);
+  const [head = '', ...rest] = piece.split(/(?<!\baimed)\s+(?=(?:at|aim|aimed at|facing|power)(?:\s|$))/i);
   const parts = new Map<string, string>();
   for (const part of rest) {
     const [, word = '', said = ''] = /^(aimed at|\w+)\s*(.*)$/is.exec(part) ?? [];
@@ -125,7 +125,7 @@ function readPiece(piece: string): NamedLamp | Flag | number | undefined {
   if (share) return rest.length ? undefined : +((readNumber(share[1] ?? '') ?? NaN) / (share[2] ? 100 : 1)).toPrecision(9);
   const at = readPlace(parts.get('at') ?? '');
   if (!at) return undefined;
-  return /^(flag|card)\b/i.test(head) ? readFlag(head, at, parts) : readLamp(head, at, parts);
+  return /^(flag|card)(?=\s|$)/i.test(head) ? readFlag(head, at, parts) : readLamp(head, at, parts);
 }
 
 function readFlag(head: string, position: Point, parts: ReadonlyMap<string, string>): Flag | undefined {

@@ -57,7 +57,7 @@ describe('readLights', () => {
 const part = fc.integer({min: -50_000, max: 50_000}).map((tenths) => tenths / 10);
 const place = fc.tuple(part, part, part);
 const size = fc.integer({min: 10, max: 90_000}).map((tenths) => tenths / 10);
-const name = fc.oneof(fc.constantFrom('key', 'fill', 'bulb', 'round', 'small', 'my small', 'lamp 2', 'lamp 10', 'big round', 'Fensterlicht', '窓'),
+const name = fc.oneof(fc.constantFrom('key', 'fill', 'bulb', 'round', 'small', 'my small', 'lamp 2', 'lamp 10', 'big round', 'Fensterlicht', '窓', '! AT!', 'at-large', 'flag!', 'card-board'),
   fc.string().map(cleanName));
 const lamp = fc.record({name, position: place, aim: place, power: fc.integer({min: -60, max: 60}).map((power) => power / 4)}).chain((common) =>
   fc.oneof(
@@ -77,6 +77,9 @@ describe('writeLights', () => {
       const plain = (all: Lights) => JSON.parse(JSON.stringify({...all, lamps: all.lamps.map((one) => (one.kind === 'bulb' ? {...one, aim: 0} : one))})) as unknown;
       expect(plain(back)).toEqual(plain(given));
     }), {numRuns: 400});
+  });
+  it('leaves out of a name every word that would make a flag of the lamp', () => {
+    expect(cleanName('card flag table key')).toBe('key');
   });
   it('reads any text without throwing', () => {
     fc.assert(fc.property(fc.string(), (text) => {
