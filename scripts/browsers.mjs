@@ -35,7 +35,7 @@ export const ENGINES = {
 export async function ensureEngines() {
   const missing = Object.keys(ENGINES).filter((name) => !ENGINES[name].find());
   const packages = missing.flatMap((name) => ENGINES[name].packages);
-  const how = `apt-get install -y --no-install-recommends ${packages.join(' ')}`;
+  const how = `apt-get install -y ${packages.join(' ')}`;
   if (packages.length && existsSync('/usr/bin/apt-get')) {
     const root = process.getuid?.() === 0;
     if (root || await asked(`The element tests need ${missing.join(', ')}. Run “sudo ${how}” now? [y/N] `)) {
