@@ -1,6 +1,6 @@
 import {expect, waitUntil} from '@open-wc/testing';
-import {shot} from '../photo/pictures.js';
-import type {TonalChartReader} from '../../src/elements/tonal-chart-reader/class.js';
+import {shot} from '../tests/photo/pictures.js';
+import type {TonalChartReader} from '../src/elements/tonal-chart-reader/class.js';
 
 /**
  * Longest a photo may hold the page's thread beyond what the page's rest shows, ms: half of what browsers call a long
