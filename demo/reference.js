@@ -3,7 +3,6 @@ const page = document.querySelector('#reference');
 const check = page.querySelector(page.dataset.tag);
 const markup = page.querySelector('#markup');
 const heard = page.querySelector('#heard');
-const between = check.innerHTML;
 
 page.addEventListener('input', ({target}) => {
   const {attribute, property} = target.dataset;
@@ -18,7 +17,7 @@ page.addEventListener('input', ({target}) => {
 function write() {
   const copy = document.createElement(page.dataset.tag);
   for (const {name, value} of check.attributes) copy.setAttribute(name, value);
-  copy.innerHTML = between;
+  copy.append(...Array.from(check.childNodes, (node) => node.cloneNode(true)));
   const text = copy.outerHTML.replace(/ (?=[a-z-]+="[^"]*"(?=[^<]*>))/g, '\n  ');
   markup.textContent = `<script type="module" src="lampblack/${page.dataset.tag}.js"></script>\n${text}`;
 }

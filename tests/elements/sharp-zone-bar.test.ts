@@ -95,7 +95,7 @@ describe('sharp-zone-bar', () => {
     const {aperture, shutter} = el;
     back?.click();
     await el.updateComplete;
-    expect(verdict(el)).to.match(/^Everything is sharp/);
+    expect(verdict(el)).to.match(/^Everything is in focus, all of it a little soft/);
     expect([el.aperture, el.shutter]).to.deep.equal([aperture, shutter]);
     expect(said).to.contain('Gives everything in focus; the same picture; all of it a little soft').and.to.contain(' Price shutter unchanged; ');
     expect(said).to.contain(`Set frame ${Math.round(el.fieldWidth)} mm by the ruler; focus`);

@@ -50,8 +50,10 @@ function missing({fit, from, to, front, back, shot: {unit}}: Reading): string {
 export function verdict(reading: Reading): string {
   const {fit, from, to, front, back, shot: {unit}} = reading;
   if (fit.end !== null) return `${stretch(reading)} ${missing(reading)}`;
-  if (to === Infinity) return `Everything is sharp, with ${length(front - from, unit)} to spare in front and no end behind.`;
-  return `Everything is sharp, with ${length(front - from, unit)} to spare in front and ${length(to - back, unit)} behind.`;
+  // Past its limit diffraction leaves nothing quite sharp, however well it lies in focus.
+  const held = reading.airy > reading.shot.blurLimit ? 'Everything is in focus, all of it a little soft' : 'Everything is sharp';
+  const behind = to === Infinity ? 'no end' : length(to - back, unit);
+  return `${held}, with ${length(front - from, unit)} to spare in front and ${behind} behind.`;
 }
 
 /** What the verdict rests on. */
