@@ -138,8 +138,9 @@ export {
   DOCUMENT_FORMAT, DOCUMENT_LIMITS, DOCUMENT_VERSION, readDocument, readShots, writeDocument,
 } from './shot/document.js';
 export type {DocumentFault} from './shot/document.js';
-export {SHOT_FIELDS, attributeOf} from './shot/fields.js';
-export type {Field} from './shot/fields.js';
+export {attributeOf} from './shot/field.js';
+export type {Field, ShotFields} from './shot/field.js';
+export {SHOT_FIELDS} from './shot/fields.js';
 export {framingOf, outlineOf} from './shot/framing.js';
 export type {ShotFraming} from './shot/framing.js';
 export {labelOf} from './shot/labels.js';
@@ -152,7 +153,8 @@ export {settingsText, sheetOf} from './shot/sheet.js';
 export type {Sheet, SheetGroup} from './shot/sheet.js';
 export {DEFAULT_SHOT, completeShot} from './shot/shot.js';
 export type {ApertureShown, CropShare, Shot, ShotKey} from './shot/shot.js';
-export {EMPTY_STATE, filledFrom, withText, withValue, withValues, withoutKey} from './shot/state.js';
+export {withText, withValue, withValues} from './shot/saying.js';
+export {EMPTY_STATE, filledFrom, withoutKey} from './shot/state.js';
 export type {ShotState} from './shot/state.js';
 export {escapeHtml, writeSheets} from './shot/text.js';
 export type {SheetForm} from './shot/text.js';

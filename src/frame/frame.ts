@@ -1,4 +1,4 @@
-import {attributeOf} from '../core/shot/fields.js';
+import {attributeOf} from '../core/shot/field.js';
 import {readLink} from '../core/shot/link.js';
 import type {ShotKey} from '../core/shot/shot.js';
 import {EMPTY_STATE, type ShotState} from '../core/shot/state.js';

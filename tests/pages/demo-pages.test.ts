@@ -3,7 +3,7 @@ import {exposureStops, readAperture, readShutter, Problem, completeShot, SHOT_FI
 import {framingOf} from '../../src/core/shot/framing.js';
 import {zoneFit} from '../../src/core/optics/fit.js';
 import {axialToRuler} from '../../src/core/optics/outline.js';
-import {attributeOf} from '../../src/core/shot/fields.js';
+import {attributeOf} from '../../src/core/shot/field.js';
 
 async function open(path: string, width = 1100): Promise<Document> {
   const frame = document.createElement('iframe');

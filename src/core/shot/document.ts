@@ -1,4 +1,4 @@
-import {attributeOf} from './fields.js';
+import {attributeOf} from './field.js';
 import {refusalOf, shotKeys} from './given.js';
 import type {MeasuredKey, ShotRecord} from './record.js';
 

@@ -1,5 +1,6 @@
 import {Problem} from '../problem.js';
-import {SHOT_FIELDS, attributeOf, type Field} from './fields.js';
+import {attributeOf, type Field} from './field.js';
+import {SHOT_FIELDS} from './fields.js';
 import {DEFAULT_SHOT, type Shot, type ShotKey} from './shot.js';
 
 /** Every key of a shot, in the order in which they are written. */

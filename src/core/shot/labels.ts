@@ -1,4 +1,4 @@
-import {attributeOf} from './fields.js';
+import {attributeOf} from './field.js';
 import {shotKeys} from './given.js';
 import type {ShotKey} from './shot.js';
 

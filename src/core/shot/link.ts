@@ -1,9 +1,10 @@
 import {Problem} from '../problem.js';
-import {attributeOf} from './fields.js';
+import {attributeOf} from './field.js';
 import {fieldOf, refusalOf, refusalOfText, sameValue, shotKeys, writtenOf} from './given.js';
 import {keyOf} from './record.js';
 import {DEFAULT_SHOT, type ShotKey} from './shot.js';
-import {EMPTY_STATE, withText, withValue, type ShotState} from './state.js';
+import {withText, withValue} from './saying.js';
+import {EMPTY_STATE, type ShotState} from './state.js';
 
 /** Raised when a reader of version 1 would take a link for something it does not say. */
 export const LINK_VERSION = 1;

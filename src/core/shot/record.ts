@@ -1,4 +1,4 @@
-import {attributeOf} from './fields.js';
+import {attributeOf} from './field.js';
 import {refusalOfText, shotKeys} from './given.js';
 import type {Problem} from '../problem.js';
 import type {Shot, ShotKey} from './shot.js';

@@ -1,5 +1,5 @@
 import {Problem} from '../problem.js';
-import {SHOT_FIELDS} from './fields.js';
+import type {Field, ShotFields} from './field.js';
 import type {Shot, ShotKey} from './shot.js';
 
 /**
@@ -17,9 +17,9 @@ export interface ShotState {
 
 export const EMPTY_STATE: ShotState = {values: {}, texts: {}, problems: {}};
 
-/** The state after somebody typed `text` for `key`. Text that cannot be read is kept and explained. */
-export function withText<K extends ShotKey>(state: ShotState, key: K, text: string): ShotState {
-  const read = SHOT_FIELDS[key].read(text);
+/** The state after somebody typed `text` for `key`, which `field` reads. Text that cannot be read is kept and explained. */
+export function withTextOf<K extends ShotKey>(state: ShotState, key: K, text: string, field: Field<Shot[K]>): ShotState {
+  const read = field.read(text);
   if (read instanceof Problem) {
     return {...state, texts: {...state.texts, [key]: text}, problems: {...state.problems, [key]: read}};
   }
@@ -28,9 +28,9 @@ export function withText<K extends ShotKey>(state: ShotState, key: K, text: stri
   };
 }
 
-/** The state after `key` was set to `value` by script or by turning something. A useless value is refused by name. */
-export function withValue<K extends ShotKey>(state: ShotState, key: K, value: Shot[K]): ShotState {
-  const problem = SHOT_FIELDS[key].refuse(value);
+/** The state after `key` was set to `value`, which `field` judges where there is one. A useless value is refused by name. */
+export function withValueOf<K extends ShotKey>(state: ShotState, key: K, value: Shot[K], field: Field<Shot[K]> | undefined): ShotState {
+  const problem = field?.refuse(value);
   if (problem) return {...state, problems: {...state.problems, [key]: problem}};
   return {
     values: {...state.values, [key]: value}, texts: without(state.texts, key), problems: without(state.problems, key),
@@ -38,11 +38,11 @@ export function withValue<K extends ShotKey>(state: ShotState, key: K, value: Sh
 }
 
 /** The state after several values changed at once. */
-export function withValues(state: ShotState, values: Partial<Shot>): ShotState {
+export function withValuesOf(state: ShotState, values: Partial<Shot>, fields: Partial<ShotFields>): ShotState {
   let next = state;
   for (const key of Object.keys(values) as ShotKey[]) {
     const value = values[key];
-    if (value !== undefined) next = withValue(next, key, value);
+    if (value !== undefined) next = withValueOf(next, key, value, fields[key] as Field<typeof value> | undefined);
   }
   return next;
 }

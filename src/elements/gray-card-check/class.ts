@@ -1,6 +1,6 @@
 import {html, nothing, type PropertyValues, type TemplateResult} from 'lit';
 import {Problem} from '../../core/problem.js';
-import {attributeOf} from '../../core/shot/fields.js';
+import {attributeOf} from '../../core/shot/field.js';
 import type {Shot, ShotKey} from '../../core/shot/shot.js';
 import type {Comparison} from '../../core/tone/compare.js';
 import {wholeOf, type Crop} from '../../core/tone/pixels.js';

@@ -1,6 +1,7 @@
 import {html, nothing, type TemplateResult} from 'lit';
 import {live} from 'lit/directives/live.js';
 import type {Problem} from '../../core/problem.js';
+import type {Say} from './say.js';
 import {typedText} from './typed-text.js';
 
 /** What a typed field needs to know. */
@@ -8,6 +9,8 @@ export interface TextField {
   /** Unique inside the element; ties label, input and problem together. */
   readonly id: string;
   readonly label: string;
+  /** Puts a problem into words. */
+  readonly say: Say;
   /** Text to show: as typed, or the value written out. */
   readonly text: string;
   /** Why the text as typed could not be used. */
@@ -20,7 +23,7 @@ export interface TextField {
 }
 
 /** A label, a native input and, beside it, what is wrong with what was typed. The text itself is never touched. */
-export function textField({id, label, text, problem, hint, inputmode = 'text', onType}: TextField): TemplateResult {
+export function textField({id, label, say, text, problem, hint, inputmode = 'text', onType}: TextField): TemplateResult {
   const described = problem ? `${id}-problem` : hint ? `${id}-hint` : nothing;
   return html`<div class="field" part="field">
     <label for=${id}>${label}</label>
@@ -28,7 +31,7 @@ export function textField({id, label, text, problem, hint, inputmode = 'text', o
       aria-invalid=${problem ? 'true' : nothing} aria-describedby=${described}
       @change=${(event: Event) => { onType((event.target as HTMLInputElement).value); }}>
     ${problem
-      ? html`<p class="problem" id="${id}-problem">“${problem.value}” does not read as ${problem.wanted}. The last good value stays in use.</p>`
+      ? html`<p class="problem" id="${id}-problem">${say.problem(problem)}</p>`
       : hint ? html`<p class="note" id="${id}-hint">${hint}</p>` : nothing}
   </div>`;
 }

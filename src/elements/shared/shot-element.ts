@@ -1,11 +1,13 @@
 import {LitElement, html, nothing, type PropertyDeclarations, type PropertyValues, type TemplateResult} from 'lit';
 import type {Problem} from '../../core/problem.js';
-import {SHOT_FIELDS, attributeOf} from '../../core/shot/fields.js';
+import {attributeOf, type Field, type ShotFields} from '../../core/shot/field.js';
 import {completeShot, type Shot, type ShotKey} from '../../core/shot/shot.js';
-import {filledFrom, withText, withValue, withValues, withoutKey, type ShotState} from '../../core/shot/state.js';
+import {filledFrom, withTextOf, withValueOf, withValuesOf, withoutKey, type ShotState} from '../../core/shot/state.js';
 import {Bench, benchNamed, clearDesertedBench} from './bench.js';
 import {ShotChangeEvent, ShotProblemEvent} from './events.js';
 import {textField, type TextField} from './fields.js';
+import {WordBook, languageOf, onLanguageChange} from './languages.js';
+import type {Say} from './say.js';
 
 /** Quiet time after which a changed verdict is read out, ms: longer than the pause between two moves of a drag. */
 const SETTLED_MS = 700;
@@ -13,13 +15,23 @@ const SETTLED_MS = 700;
 /** Property of a key: its name, but for `focus`, which is a method of every element. @returns `focusPlane` for it */
 const propertyOf = (key: ShotKey): string => (key === 'focus' ? 'focusPlane' : key);
 
+/** Words of an element: its sentences, and how its language writes numbers. */
+export interface Words { readonly say: Say }
+
 /**
  * What every element of the family shares: a shot of its own or one shared by name, attributes a person can write,
- * properties in base units, text that is never lost, and one verdict that is read out once it has settled.
+ * properties in base units, text that is never lost, one verdict that is read out once it has settled, and the language
+ * of the page. Until the words of that language have arrived the element shows what stands between its tags.
  */
-export abstract class ShotElement extends LitElement {
+export abstract class ShotElement<W extends Words = Words> extends LitElement {
   /** Which values of a shot the element takes as attributes and properties. */
   static readonly shotKeys: readonly ShotKey[] = [];
+
+  /** How those values are read, written and judged, and all others that a reader can type here. */
+  static readonly fields: Partial<ShotFields> = {};
+
+  /** Words in every language it speaks. `offer` adds one. */
+  static readonly book: WordBook<Words>;
 
   static override properties: PropertyDeclarations = {
     bench: {type: String, reflect: true},
@@ -38,6 +50,11 @@ export abstract class ShotElement extends LitElement {
   #lastVerdict: string | undefined;
   #internals: ElementInternals | undefined;
   #settling: ReturnType<typeof setTimeout> | undefined;
+  #language: string | undefined;
+  #deafen: (() => void) | undefined;
+  #placeholder: HTMLSlotElement | undefined;
+  readonly #parts = new Map<() => Promise<unknown>, unknown>();
+  readonly #arriving = new Set<Promise<void>>();
 
   constructor() {
     super();
@@ -69,16 +86,22 @@ export abstract class ShotElement extends LitElement {
     const key = this.#keys.find((candidate) => attributeOf(candidate) === name);
     if (!key) super.attributeChangedCallback(name, old, text);
     else if (text === null) this.#take(withoutKey(this.#bench.state, key));
-    else if (text !== old) this.#take(withText(this.#bench.state, key, text), key);
+    else if (text !== old) this.#take(withTextOf(this.#bench.state, key, text, this.#field(key)), key);
   }
 
   get #keys(): readonly ShotKey[] {
     return (this.constructor as typeof ShotElement).shotKeys;
   }
 
+  #field<K extends ShotKey>(key: K): Field<Shot[K]> {
+    const field = (this.constructor as typeof ShotElement).fields[key];
+    if (!field) throw new Error(`<${this.localName}> has no field for ${key}`);
+    return field as Field<Shot[K]>;
+  }
+
   #setKey<K extends ShotKey>(key: K, value: Shot[K] | null | undefined): void {
     const {state} = this.#bench;
-    this.#take(value === undefined || value === null ? withoutKey(state, key) : withValue(state, key, value), key);
+    this.#take(value === undefined || value === null ? withoutKey(state, key) : withValueOf(state, key, value, this.#field(key)), key);
   }
 
   /** Takes a state that came by attribute or property, and reports what was refused. */
@@ -116,7 +139,7 @@ export abstract class ShotElement extends LitElement {
    * @param texts - what was typed for some of the values, to be kept as typed
    */
   protected act(changes: Partial<Shot>, texts: ShotState['texts'] = {}): void {
-    const next = withValues(this.#bench.state, changes);
+    const next = withValuesOf(this.#bench.state, changes, (this.constructor as typeof ShotElement).fields);
     this.#take({...next, texts: {...next.texts, ...texts}});
     this.dispatchEvent(new ShotChangeEvent(changes, this.shot));
   }
@@ -138,7 +161,7 @@ export abstract class ShotElement extends LitElement {
 
   /** A reader typed text for one value. */
   protected type(key: ShotKey, text: string): void {
-    const next = withText(this.#bench.state, key, text);
+    const next = withTextOf(this.#bench.state, key, text, this.#field(key));
     this.#take(next, key);
     if (!next.problems[key]) this.dispatchEvent(new ShotChangeEvent({[key]: next.values[key]}, this.shot));
   }
@@ -146,10 +169,12 @@ export abstract class ShotElement extends LitElement {
   /** A typed field for one value of the shot. `write` shows the value while nobody has typed over it. */
   protected shotField(key: ShotKey, label: string, more: Partial<TextField> & {readonly write?: () => string} = {}): TemplateResult {
     const {write, ...rest} = more;
-    const written = () => (SHOT_FIELDS[key].write as (value: unknown) => string)(this.shot[key]);
+    const {say} = this.words;
+    const written = () => say.typed((this.#field(key).write as (value: unknown) => string)(this.shot[key]));
     return textField({
       id: attributeOf(key),
       label,
+      say,
       text: this.state.texts[key] ?? (write ?? written)(),
       problem: this.state.problems[key],
       onType: (text) => { this.type(key, text); },
@@ -164,11 +189,14 @@ export abstract class ShotElement extends LitElement {
     this.#adoptEarlyProperties();
     this.#sit();
     this.#standAsBlock();
+    this.#listenToLanguage();
   }
 
   override disconnectedCallback(): void {
     super.disconnectedCallback();
     this.#leave();
+    this.#deafen?.();
+    this.#deafen = undefined;
     clearTimeout(this.#settling);
   }
 
@@ -221,7 +249,88 @@ export abstract class ShotElement extends LitElement {
   /** Called when the shot or something beside it changed, before the next update. */
   protected benchChanged(): void { /* for those who listen */ }
 
+  // —— language ——
+
+  /** Sentences and numbers in the language of the page. Only while there is something to show. */
+  protected get words(): W {
+    const words = this.#wordsNow();
+    if (!words) throw new Error(`<${this.localName}> is asked to speak before its words have arrived`);
+    return words;
+  }
+
+  get #book(): WordBook<W> {
+    return (this.constructor as typeof ShotElement).book as unknown as WordBook<W>;
+  }
+
+  #wordsNow(): W | undefined {
+    return this.#book.inLanguage(this.#language ??= languageOf(this));
+  }
+
+  /** For `lang` on the plate where the page speaks a language that is not at hand, so that it is read out right. */
+  protected get spokenLanguage(): string | typeof nothing {
+    const spoken = this.#book.spoken(this.#language ??= languageOf(this));
+    return spoken === this.#language ? nothing : spoken;
+  }
+
+  #listenToLanguage(): void {
+    const listen = () => {
+      const language = languageOf(this);
+      if (language === this.#language) return;
+      this.#language = language;
+      this.requestUpdate();
+    };
+    listen();
+    this.#deafen ??= onLanguageChange(listen);
+  }
+
+  // —— parts that are fetched when they are first shown ——
+
+  /**
+   * A module that is fetched once somebody wants what it shows; the element is drawn again when it is there.
+   * @param load - the same function each time: `const loadMore = () => import('./more.js')`
+   * @returns `undefined` until it has arrived, `null` when it could not be had
+   */
+  protected later<M>(load: () => Promise<M>): M | undefined | null {
+    if (!this.#parts.has(load)) {
+      this.#parts.set(load, undefined);
+      const arriving: Promise<void> = load().then(
+        (part) => { this.#parts.set(load, part); },
+        () => { this.#parts.set(load, null); },
+      ).then(() => {
+        this.#arriving.delete(arriving);
+        this.requestUpdate();
+      });
+      this.#arriving.add(arriving);
+    }
+    return this.#parts.get(load) as M | undefined | null;
+  }
+
   // —— updating ——
+
+  protected override createRenderRoot(): HTMLElement | DocumentFragment {
+    const root = super.createRenderRoot();
+    if (!root.firstChild && !this.#wordsNow()) root.append(this.#placeholder = document.createElement('slot'));
+    return root;
+  }
+
+  protected override scheduleUpdate(): void | Promise<unknown> {
+    if (this.#wordsNow()) super.scheduleUpdate();
+    else return this.#book.load(this.#language ?? '').catch(() => undefined).then(() => { super.scheduleUpdate(); });
+  }
+
+  /** Without words nothing is drawn, and what stands between the tags stays. */
+  protected override shouldUpdate(): boolean {
+    return this.#wordsNow() !== undefined;
+  }
+
+  protected override async getUpdateComplete(): Promise<boolean> {
+    let complete = await super.getUpdateComplete();
+    while (this.#arriving.size) {
+      await Promise.all(this.#arriving);
+      complete = await super.getUpdateComplete();
+    }
+    return complete;
+  }
 
   protected override willUpdate(changed: PropertyValues): void {
     if (changed.has('bench') && this.isConnected && (this.bench || null) !== this.#benchName) {
@@ -231,6 +340,8 @@ export abstract class ShotElement extends LitElement {
   }
 
   protected override updated(): void {
+    this.#placeholder?.remove();
+    this.#placeholder = undefined;
     const verdict = this.verdictText();
     if (verdict === this.#lastVerdict) return;
     const first = this.#lastVerdict === undefined;

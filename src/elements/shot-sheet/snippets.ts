@@ -1,4 +1,4 @@
-import {attributeOf} from '../../core/shot/fields.js';
+import {attributeOf} from '../../core/shot/field.js';
 import {writtenOf} from '../../core/shot/given.js';
 import type {ShotKey} from '../../core/shot/shot.js';
 import type {ShotState} from '../../core/shot/state.js';

@@ -7,18 +7,21 @@ import {readAperture, readIso} from '../../core/exposure/read.js';
 import {readShutter} from '../../core/exposure/read-shutter.js';
 import type {Reading} from '../../core/exposure/reading.js';
 import {afterStops, SETTINGS, lightStops, type Setting} from '../../core/exposure/stops.js';
-import {writeAperture, writeShutter, writeStops} from '../../core/exposure/write.js';
+import {writeAperture, writeShutter} from '../../core/exposure/write.js';
+import {EXPOSURE_FIELDS} from '../../core/shot/exposure-fields.js';
 import type {Shot, ShotKey} from '../../core/shot/shot.js';
 import {choiceField, textField} from '../shared/fields.js';
 import {ShotElement} from '../shared/shot-element.js';
 import {familyStyles} from '../shared/styles.js';
 import {afterSetting, balanceOf, limitsOf, payerFor, settingOf, startOf, type Balance} from './balance.js';
+import {dialBook} from './book.js';
 import {RADII, SIDE, angleOf, layOut, place, turnBetween, type Dial, type Mark} from './draw.js';
 import {dialStyles} from './styles.js';
 import {
-  SETTING_NAMES, WORDS, balanceWords, exposureText, exposureWords, handWords, misreadWords, priceWords, roundingWords, steadyWords,
-  takeOtherWords, takenWords, verdictWords, wayOutWords, written,
-} from './words.js';
+  balanceWords, exposureText, exposureWords, misreadWords, priceWords, roundingWords, steadyWords, takeOtherWords, takenWords, verdictWords,
+  wayOutWords, type Way,
+} from './speech.js';
+import type {DialWords} from './words/en.js';
 
 const READERS = {aperture: readAperture, shutter: readShutter, iso: readIso} as const;
 
@@ -49,12 +52,14 @@ const READERS = {aperture: readAperture, shutter: readShutter, iso: readIso} as 
  * @cssprop [--lampblack-gap=1em] - Space between parts
  * @cssprop [--lampblack-radius=0.2em] - Corners of buttons
  */
-export class StopTradeDial extends ShotElement {
+export class StopTradeDial extends ShotElement<DialWords> {
   static override readonly shotKeys = [
     'aperture', 'shutter', 'iso', 'meteredAperture', 'meteredShutter', 'meteredIso', 'correction', 'pay', 'clicksPerStop',
     'apertureWidest', 'apertureSmallest', 'shutterFastest', 'shutterSlowest', 'isoLowest', 'isoHighest',
   ] as const satisfies readonly ShotKey[];
 
+  static override readonly fields = EXPOSURE_FIELDS;
+  static override readonly book = dialBook;
   static override styles = [familyStyles, dialStyles];
 
   static override properties: PropertyDeclarations = {holding: {state: true}, startTyped: {state: true}};
@@ -104,7 +109,7 @@ export class StopTradeDial extends ShotElement {
   }
 
   protected override verdictText(): string {
-    return this.#balance ? `${verdictWords(this.#balance)} ${roundingWords(this.#balance)}`.trim() : '';
+    return this.#balance ? `${verdictWords(this.words, this.#balance)} ${roundingWords(this.words, this.#balance)}`.trim() : '';
   }
 
   // —— what a reader can do ——
@@ -117,13 +122,13 @@ export class StopTradeDial extends ShotElement {
     } catch (error) {
       if (!(error instanceof Problem)) throw error;
       const name = SETTINGS.find((setting) => setting === error.parameter) ?? driven;
-      this.refuse(driven, texts[driven] ?? written(driven, value), new Problem(name, texts[driven] ?? value, this.#within(name)));
+      this.refuse(driven, texts[driven] ?? this.words.say.setting(driven, value), new Problem(name, texts[driven] ?? value, this.#within(name)));
     }
   }
 
   #within(setting: Setting): string {
     const [least, most] = limitsOf(this.shot)[setting] ?? [0, 0];
-    return `a value from ${written(setting, least)} to ${written(setting, most)}, the limits given below`;
+    return this.words.within(this.words.say.setting(setting, least), this.words.say.setting(setting, most));
   }
 
   #startChanges(from: Shot): Partial<Shot> {
@@ -141,7 +146,7 @@ export class StopTradeDial extends ShotElement {
     const {shot} = this;
     const found = readExposure(text, shot.clicksPerStop);
     if (!found.aperture && !found.shutter) {
-      this.startTyped = {text, problem: new Problem('start', text, WORDS.startWanted)};
+      this.startTyped = {text, problem: new Problem('start', text, this.words.startWanted)};
       return;
     }
     this.startTyped = {text};
@@ -244,9 +249,9 @@ export class StopTradeDial extends ShotElement {
   protected override render(): TemplateResult {
     const [balance, dial] = [this.#balance, this.#dial];
     if (!balance || !dial) return html`<slot></slot>`;
-    const [rounding, price, steady] = [roundingWords(balance), priceWords(balance), steadyWords(balance.setting.shutter)];
-    return html`<section class="plate" part="plate" aria-label=${WORDS.dial}>
-      <p class="verdict" part="verdict">${verdictWords(balance)}</p>
+    const [rounding, price, steady] = [roundingWords(this.words, balance), priceWords(this.words, balance), steadyWords(this.words, balance.setting.shutter)];
+    return html`<section class="plate" part="plate" aria-label=${this.words.dial} lang=${this.spokenLanguage}>
+      <p class="verdict" part="verdict">${verdictWords(this.words, balance)}</p>
       ${rounding || price ? html`<p class="reason">${rounding} ${price}</p>` : nothing}
       <div class="body">
         ${this.#renderDial(dial, balance)}
@@ -276,43 +281,43 @@ export class StopTradeDial extends ShotElement {
       ${dial.shutter.map((mark) => tick(mark, RADII.joint, mark.whole ? RADII.outerTick : RADII.outerTick - 5, RADII.outerLabel))}
       ${dial.aperture.map((mark) => tick(mark, RADII.joint, mark.whole ? RADII.innerTick : RADII.innerTick + 5, RADII.innerLabel))}
       ${facing(dial.hand, RADII.outerLabel, printed('shutter', setting.shutter))} ${facing(dial.hand, RADII.innerLabel, printed('aperture', setting.aperture))}
-      <g class="hand-group" role="slider" tabindex="0" aria-label=${WORDS.hand} aria-valuemin=${at(least)} aria-valuemax=${at(most)}
-          aria-valuenow=${at(setting[driven])} aria-valuetext=${handWords(setting)} @keydown=${this.#onKey}>
+      <g class="hand-group" role="slider" tabindex="0" aria-label=${this.words.hand} aria-valuemin=${at(least)} aria-valuemax=${at(most)}
+          aria-valuenow=${at(setting[driven])} aria-valuetext=${exposureWords(this.words, setting, false)} @keydown=${this.#onKey}>
         <circle class="ring-focus" cx=${SIDE / 2} cy=${SIDE / 2} r=${RADII.hub - 3}></circle>
         <rect class="window" x=${SIDE / 2 - 20} y=${SIDE / 2 - RADII.rim} width="40" height=${RADII.rim - RADII.hub - 6} rx="6"
           transform="rotate(${dial.hand} ${SIDE / 2} ${SIDE / 2})"></rect>
         <circle class="grip" cx=${tip.x} cy=${tip.y} r="8"></circle>
       </g>
-      <text class="ring-name" x=${SIDE / 2} y=${SIDE / 2 - 40}>${written('iso', setting.iso)} held</text>
-      <text class="now" x=${SIDE / 2} y=${SIDE / 2 - 10}>${writeAperture(setting.aperture)}</text>
-      <text class="now" x=${SIDE / 2} y=${SIDE / 2 + 22}>${writeShutter(setting.shutter, 'prose')}</text>
-      <text class="now-small" x=${SIDE / 2} y=${SIDE / 2 + 47}>body shows ${writeShutter(setting.shutter, 'body')}</text>
+      <text class="ring-name" x=${SIDE / 2} y=${SIDE / 2 - 40}>${this.words.isoHeld(this.words.say.iso(setting.iso))}</text>
+      <text class="now" x=${SIDE / 2} y=${SIDE / 2 - 10}>${this.words.say.aperture(setting.aperture)}</text>
+      <text class="now" x=${SIDE / 2} y=${SIDE / 2 + 22}>${this.words.say.shutter(setting.shutter)}</text>
+      <text class="now-small" x=${SIDE / 2} y=${SIDE / 2 + 47}>${this.words.bodyShows(writeShutter(setting.shutter, 'body'))}</text>
     </svg>`;
   }
 
   #renderFields(): TemplateResult {
     const {shot} = this;
-    const setting = (name: Setting) => this.shotField(name, SETTING_NAMES[name], {
-      write: () => written(name, shot[name]), onType: (text) => { this.#typeSetting(name, text); },
+    const setting = (name: Setting) => this.shotField(name, this.words.say.settingName(name), {
+      write: () => this.words.say.setting(name, shot[name]), onType: (text) => { this.#typeSetting(name, text); },
     });
     return html`<div class="fields">
       <div class="wide">${textField({
-        id: 'start', label: WORDS.start, text: this.startTyped?.text ?? exposureText(startOf(shot)), problem: this.startTyped?.problem,
-        hint: WORDS.startHint, onType: (text) => { this.#typeStart(text); },
+        id: 'start', say: this.words.say, label: this.words.start, text: this.startTyped?.text ?? exposureText(this.words, startOf(shot)), problem: this.startTyped?.problem,
+        hint: this.words.startHint, onType: (text) => { this.#typeStart(text); },
       })}</div>
       <div class="wide stepper">
-        <button type="button" aria-label=${WORDS.darker} @click=${() => { this.#stepCorrection(-1); }}>−</button>
-        ${this.shotField('correction', WORDS.correction, {
-          write: () => writeStops(shot.correction), onType: (text) => { this.#typeCorrection(text); },
+        <button type="button" aria-label=${this.words.darker} @click=${() => { this.#stepCorrection(-1); }}>−</button>
+        ${this.shotField('correction', this.words.correction, {
+          write: () => this.words.say.signedStops(shot.correction), onType: (text) => { this.#typeCorrection(text); },
         })}
-        <button type="button" aria-label=${WORDS.brighter} @click=${() => { this.#stepCorrection(1); }}>+</button>
+        <button type="button" aria-label=${this.words.brighter} @click=${() => { this.#stepCorrection(1); }}>+</button>
       </div>
-      <p class="wide note">${WORDS.correctionHint}</p>
-      <h3 class="wide">${WORDS.now}</h3>
+      <p class="wide note">${this.words.correctionHint}</p>
+      <h3 class="wide">${this.words.now}</h3>
       ${setting('aperture')} ${setting('shutter')} ${setting('iso')}
       ${choiceField<Setting>({
-        id: 'pay', label: WORDS.pay, value: shot.pay,
-        options: [['shutter', SETTING_NAMES.shutter], ['aperture', SETTING_NAMES.aperture], ['iso', SETTING_NAMES.iso]],
+        id: 'pay', label: this.words.pay, value: shot.pay,
+        options: [['shutter', this.words.say.settingName('shutter')], ['aperture', this.words.say.settingName('aperture')], ['iso', this.words.say.settingName('iso')]],
         onChoose: (pay) => { this.act({pay}); },
       })}
     </div>`;
@@ -323,14 +328,14 @@ export class StopTradeDial extends ShotElement {
     const ways: TemplateResult[] = [];
     const {trade, even, pay} = balance;
     if (!even && trade.to[pay] !== balance.setting[pay]) {
-      ways.push(way(balanceWords(pay, trade.to[pay]), () => { this.act({...this.#startChanges(this.shot), [pay]: trade.to[pay]}); }));
+      ways.push(way(balanceWords(this.words, pay, trade.to[pay]), () => { this.act({...this.#startChanges(this.shot), [pay]: trade.to[pay]}); }));
     }
     if (!even && trade.limit) {
       for (const out of trade.limit.waysOut) {
         const {setting} = out;
         ways.push(setting === 'light'
-          ? html`<li class="note">${wayOutWords(out).join(': ')}</li>`
-          : way(wayOutWords(out), () => { this.act({...this.#startChanges(this.shot), [setting]: out.value, [pay]: trade.to[pay]}); }));
+          ? html`<li class="note">${wayOutWords(this.words, out).join(': ')}</li>`
+          : way(wayOutWords(this.words, out), () => { this.act({...this.#startChanges(this.shot), [setting]: out.value, [pay]: trade.to[pay]}); }));
       }
     }
     const notes: TemplateResult[] = [];
@@ -338,12 +343,12 @@ export class StopTradeDial extends ShotElement {
       const reading = this.#readingOf(setting);
       if (reading?.how !== 'bare' || !reading.others[0]) continue;
       const [other] = reading.others;
-      notes.push(html`<p class="note">${takenWords(setting, reading)}</p>`);
-      ways.push(way(takeOtherWords(setting, other), () => { this.#set(setting, other.value); }));
+      notes.push(html`<p class="note">${takenWords(this.words, setting, reading)}</p>`);
+      ways.push(way(takeOtherWords(this.words, setting, other), () => { this.#set(setting, other.value); }));
     }
     for (const time of new Set([balance.start.shutter, balance.setting.shutter])) {
       const [slip] = likelyMisreadings(time);
-      if (slip && time < 1 && writeShutter(time, 'body').includes('"')) notes.push(html`<p class="note">${misreadWords(time, slip)}</p>`);
+      if (slip && time < 1 && writeShutter(time, 'body').includes('"')) notes.push(html`<p class="note">${misreadWords(this.words, time, slip)}</p>`);
     }
     if (!ways.length && !notes.length) return nothing;
     return html`<div class="mending">${notes}${ways.length ? html`<ul class="ways">${ways}</ul>` : nothing}</div>`;
@@ -363,38 +368,38 @@ export class StopTradeDial extends ShotElement {
     const arrived = SETTINGS.every((name) => trade.to[name] === setting[name]);
     return html`<div>
       <table>
-        <caption><h3>${WORDS.table}</h3></caption>
-        <thead><tr><td></td><th scope="col">${WORDS.from}</th><th scope="col">${WORDS.to}</th><th scope="col">${WORDS.light}</th></tr></thead>
+        <caption><h3>${this.words.table}</h3></caption>
+        <thead><tr><td></td><th scope="col">${this.words.from}</th><th scope="col">${this.words.to}</th><th scope="col">${this.words.light}</th></tr></thead>
         <tbody>${SETTINGS.map((name) => html`<tr>
-          <th scope="row">${SETTING_NAMES[name]}</th>
-          <td>${written(name, start[name])}</td>
-          <td class=${start[name] === setting[name] ? '' : 'changed'}>${start[name] === setting[name] ? WORDS.held : written(name, setting[name])}</td>
-          <td>${writeStops(lightStops(name, start[name], setting[name]))}</td>
+          <th scope="row">${this.words.say.settingName(name)}</th>
+          <td>${this.words.say.setting(name, start[name])}</td>
+          <td class=${start[name] === setting[name] ? '' : 'changed'}>${start[name] === setting[name] ? this.words.held : this.words.say.setting(name, setting[name])}</td>
+          <td>${this.words.say.signedStops(lightStops(name, start[name], setting[name]))}</td>
         </tr>`)}</tbody>
       </table>
     </div>
     ${arrived && trade.path.length > 2 ? html`<div>
-      <h3>${WORDS.path}</h3>
-      <ol class="path">${trade.path.map((step) => html`<li>${exposureWords(step, start.iso !== setting.iso)}</li>`)}</ol>
+      <h3>${this.words.path}</h3>
+      <ol class="path">${trade.path.map((step) => html`<li>${exposureWords(this.words, step, start.iso !== setting.iso)}</li>`)}</ol>
     </div>` : nothing}
     <div class="pair screen-only">
-      <button type="button" @click=${() => { this.startTyped = null; this.#startFrom(setting, 0); }}>${WORDS.startHere}</button>
-      <button type="button" @click=${() => { this.act({...start, ...this.#startChanges(this.shot), correction: 0}); }}>${WORDS.back}</button>
+      <button type="button" @click=${() => { this.startTyped = null; this.#startFrom(setting, 0); }}>${this.words.startHere}</button>
+      <button type="button" @click=${() => { this.act({...start, ...this.#startChanges(this.shot), correction: 0}); }}>${this.words.back}</button>
     </div>`;
   }
 
   #renderLimits(): TemplateResult {
     return html`<details>
-      <summary>${WORDS.limits}</summary>
+      <summary>${this.words.limits}</summary>
       <div class="fields">
         ${choiceField<'1' | '2' | '3'>({
-          id: 'step', label: WORDS.step, value: `${this.shot.clicksPerStop}`,
-          options: [['3', WORDS.steps[3]], ['2', WORDS.steps[2]], ['1', WORDS.steps[1]]],
+          id: 'step', label: this.words.step, value: `${this.shot.clicksPerStop}`,
+          options: [['3', this.words.steps[3]], ['2', this.words.steps[2]], ['1', this.words.steps[1]]],
           onChoose: (clicks) => { this.act({clicksPerStop: Number(clicks) as ClicksPerStop}); },
         })}
-        ${this.shotField('apertureWidest', WORDS.widest)} ${this.shotField('apertureSmallest', WORDS.smallest)}
-        ${this.shotField('shutterFastest', WORDS.fastest)} ${this.shotField('shutterSlowest', WORDS.slowest)}
-        ${this.shotField('isoLowest', WORDS.lowest)} ${this.shotField('isoHighest', WORDS.highest)}
+        ${this.shotField('apertureWidest', this.words.widest)} ${this.shotField('apertureSmallest', this.words.smallest)}
+        ${this.shotField('shutterFastest', this.words.fastest)} ${this.shotField('shutterSlowest', this.words.slowest)}
+        ${this.shotField('isoLowest', this.words.lowest)} ${this.shotField('isoHighest', this.words.highest)}
       </div>
     </details>`;
   }
@@ -418,6 +423,6 @@ function printed(setting: 'aperture' | 'shutter', value: number): string {
   return setting === 'aperture' ? writeAperture(value).slice(2) : writeShutter(value, 'prose').replace(/ s$/, '');
 }
 
-function way([what, cost]: readonly [string, string], act: () => void): TemplateResult {
+function way([what, cost]: Way, act: () => void): TemplateResult {
   return html`<li><button type="button" @click=${act}><strong>${what}</strong><span>${cost}</span></button></li>`;
 }

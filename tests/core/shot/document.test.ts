@@ -5,7 +5,8 @@ import {describe, expect, it} from 'vitest';
 import {DOCUMENT_LIMITS, isFault, placeOf, readDocument, readShots, writeDocument, type DocumentFault} from '../../../src/core/shot/document.js';
 import {shotKeys} from '../../../src/core/shot/given.js';
 import {recordOf, stateOf, type ShotRecord} from '../../../src/core/shot/record.js';
-import {EMPTY_STATE, withText, withValues} from '../../../src/core/shot/state.js';
+import {withText, withValues} from '../../../src/core/shot/saying.js';
+import {EMPTY_STATE} from '../../../src/core/shot/state.js';
 import {anyRecord, anyText} from './arbitrary.js';
 import {buildSchema} from './schema.js';
 

@@ -2,7 +2,8 @@ import fc from 'fast-check';
 import {describe, expect, it} from 'vitest';
 import {readLink, writeLink} from '../../../src/core/shot/link.js';
 import {shotKeys} from '../../../src/core/shot/given.js';
-import {EMPTY_STATE, withText, withValue, withValues, type ShotState} from '../../../src/core/shot/state.js';
+import {withText, withValue, withValues} from '../../../src/core/shot/saying.js';
+import {EMPTY_STATE, type ShotState} from '../../../src/core/shot/state.js';
 import {anyText, anyValues} from './arbitrary.js';
 
 const said = (values: ShotState['values']) => withValues(EMPTY_STATE, values);

@@ -1,5 +1,6 @@
 import {describe, expect, it} from 'vitest';
-import {EMPTY_STATE, filledFrom, withText, withValue} from '../../../src/core/shot/state.js';
+import {withText, withValue} from '../../../src/core/shot/saying.js';
+import {EMPTY_STATE, filledFrom} from '../../../src/core/shot/state.js';
 
 describe('a shot filled from another', () => {
   it('takes what it does not say', () => {

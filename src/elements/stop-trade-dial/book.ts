@@ -1,0 +1,7 @@
+import {WordBook} from '../shared/languages.js';
+import type {DialWords} from './words/en.js';
+
+/** What the dial says, by language. */
+export const dialBook = new WordBook<DialWords>({
+  en: () => import('./words/en.js'),
+});
