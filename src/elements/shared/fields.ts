@@ -27,7 +27,7 @@ export function textField({id, label, say, text, problem, hint, inputmode = 'tex
   const described = problem ? `${id}-problem` : hint ? `${id}-hint` : nothing;
   return html`<div class="field" part="field">
     <label for=${id}>${label}</label>
-    <input id=${id} dir="auto" autocomplete="off" spellcheck="false" inputmode=${inputmode} ${typedText(text)}
+    <input id=${id} dir="auto" autocomplete="off" spellcheck="false" inputmode=${inputmode} value=${text} ${typedText(text)}
       aria-invalid=${problem ? 'true' : nothing} aria-describedby=${described}
       @change=${(event: Event) => { onType((event.target as HTMLInputElement).value); }}>
     ${problem
