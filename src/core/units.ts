@@ -11,6 +11,8 @@ const MM_PER: Readonly<Record<string, number>> = {
   cm: 10, centimetre: 10, centimetres: 10, centimeter: 10, centimeters: 10,
   m: 1000, metre: 1000, metres: 1000, meter: 1000, meters: 1000,
   in: MM_PER_INCH, inch: MM_PER_INCH, inches: MM_PER_INCH, '"': MM_PER_INCH, '″': MM_PER_INCH, '”': MM_PER_INCH,
+  zoll: MM_PER_INCH, po: MM_PER_INCH, pouce: MM_PER_INCH, pouces: MM_PER_INCH, pulgada: MM_PER_INCH, pulgadas: MM_PER_INCH,
+  cal: MM_PER_INCH, cala: MM_PER_INCH, cale: MM_PER_INCH, cali: MM_PER_INCH,
   ft: 12 * MM_PER_INCH, foot: 12 * MM_PER_INCH, feet: 12 * MM_PER_INCH, "'": 12 * MM_PER_INCH, '′': 12 * MM_PER_INCH,
 };
 

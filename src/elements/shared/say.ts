@@ -8,7 +8,7 @@ export interface Family {
   /** Under a field whose text cannot be used; `wanted` follows what the words before it ask for. */
   readonly problem: (text: string, wanted: string) => string;
   /**
-   * What would do instead, by the English of the core with `{}` for each number and setting in it:
+   * What would do instead, by the English of the core with `{}` for each number, setting and quoted text in it:
    * `a length from {} to {}`. English has none.
    */
   readonly wanted: Readonly<Record<string, string>>;
@@ -186,10 +186,13 @@ export class Say {
   /** What would do instead, in this language. Text that the core did not write is in it already. */
   wanted(wanted: string): string {
     const numbers: string[] = [];
-    const key = wanted.replace(NUMBERS, (number) => { numbers.push(this.typed(number)); return '{}'; });
+    const key = wanted.replace(NUMBERS, (piece) => {
+      numbers.push(piece.startsWith('“') ? piece : this.typed(piece));
+      return '{}';
+    });
     return this.family.wanted[key]?.replace(/\{\}/g, () => numbers.shift() ?? '') ?? wanted;
   }
 }
 
-/** Numbers and settings inside what the core wants, units and signs included. */
-const NUMBERS = /(?:f\/|ISO |[-−+])?\d+(?:[.,/]\d+| \d\/\d)*(?:["″]| ?(?:mm|cm|in|px|s|min|%)(?![a-z]))?/g;
+/** Numbers, settings and quoted text inside what the core wants, units and signs included. */
+const NUMBERS = /“[^”]*”|(?:f\/|ISO |[-−+])?\d+(?:[.,/]\d+| \d\/\d)*(?:["″]| ?(?:mm|cm|in|px|s|min|%)(?![a-z]))?/g;

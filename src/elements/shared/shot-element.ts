@@ -6,7 +6,7 @@ import {filledFrom, withTextOf, withValueOf, withValuesOf, withoutKey, type Shot
 import {Bench, benchNamed, clearDesertedBench} from './bench.js';
 import {ShotChangeEvent, ShotProblemEvent} from './events.js';
 import {textField, type TextField} from './fields.js';
-import {WordBook, languageOf, onLanguageChange} from './languages.js';
+import {languageOf, onLanguageChange, type WordBook} from './languages.js';
 import type {Say} from './say.js';
 
 /** Quiet time after which a changed verdict is read out, ms: longer than the pause between two moves of a drag. */
@@ -94,9 +94,9 @@ export abstract class ShotElement<W extends Words = Words> extends LitElement {
   }
 
   #field<K extends ShotKey>(key: K): Field<Shot[K]> {
-    const field = (this.constructor as typeof ShotElement).fields[key];
+    const field: Field<Shot[K]> | undefined = (this.constructor as typeof ShotElement).fields[key];
     if (!field) throw new Error(`<${this.localName}> has no field for ${key}`);
-    return field as Field<Shot[K]>;
+    return field;
   }
 
   #setKey<K extends ShotKey>(key: K, value: Shot[K] | null | undefined): void {
@@ -314,8 +314,8 @@ export abstract class ShotElement<W extends Words = Words> extends LitElement {
   }
 
   protected override scheduleUpdate(): void | Promise<unknown> {
-    if (this.#wordsNow()) super.scheduleUpdate();
-    else return this.#book.load(this.#language ?? '').catch(() => undefined).then(() => { super.scheduleUpdate(); });
+    if (this.#wordsNow()) return super.scheduleUpdate();
+    return this.#book.load(this.#language ?? '').catch(() => undefined).then(() => super.scheduleUpdate());
   }
 
   /** Without words nothing is drawn, and what stands between the tags stays. */

@@ -56,6 +56,7 @@ describe('a correction', () => {
     ['0.5', 0.5], ['1/2', 0.5], ['0.34', 0.34], ['1.03', 1.03], ['+1 stop', 1], ['2 stops', 2], ['1 EV', 1],
     ['+ 1/3', 1 / 3],
     ['2 stops under', -2], ['2/3 under', -2 / 3], ['1 over', 1], ['1 stop brighter', 1], ['-1 under', -1],
+    ['1 1/3 IL', 4 / 3], ['−1 Blende', -1], ['2 Blendenstufen', 2], ['-2/3 paso', -2 / 3], ['+0,7 EV', 2 / 3], // as German, French, Spanish and Polish have it
     ['±0', 0], ['0', 0], ['-0', 0],
   ])('%s', (text, stops) => {
     expect(readCorrection(text)).toBeCloseTo(stops, 12);
