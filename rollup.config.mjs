@@ -11,12 +11,15 @@ const tags = readdirSync('src/elements', {withFileTypes: true})
   .map((entry) => entry.name)
   .sort();
 
+/** What can be asked for alone: every file of src/core, beside the folders. */
+const parts = readdirSync('src/core').filter((name) => name.endsWith('.ts')).map((name) => name.slice(0, -3)).sort();
+
 const worker = {'photo/photo-worker': 'src/photo/photo-worker.ts'};
 
 /** Modules for bundlers: our files one to one, `lit`, the metadata reader and the QR coder left to the consumer's bundler. */
 const modules = {
   input: {
-    'core/index': 'src/core/index.ts',
+    ...Object.fromEntries(parts.map((part) => [`core/${part}`, `src/core/${part}.ts`])),
     'elements/all': 'src/elements/all.ts',
     ...worker,
     ...Object.fromEntries(tags.flatMap((tag) => ['define', 'class'].map((file) =>

@@ -6,7 +6,11 @@ import ts from 'typescript';
 const ROOT = fileURLToPath(new URL('..', import.meta.url));
 const read = (path) => readFileSync(ROOT + path, 'utf8');
 
-const AREAS = {exposure: 'Exposure', optics: 'Optics', tone: 'Tone', white: 'Gray card', light: 'Light', shot: 'The record', '': 'Units and problems'};
+/** Parts of the core that can be asked for alone, in the order of the README. */
+const PARTS = {
+  exposure: 'Exposure', optics: 'Optics', tone: 'Tone', white: 'Gray card', light: 'Light', shot: 'The record', sheet: 'The record in words',
+  document: 'The record as JSON', units: 'Units',
+};
 
 /** One row an element: its tag and the summary of its class. */
 function elementsTable() {
@@ -18,9 +22,9 @@ function elementsTable() {
   return ['| tag | what it lets a reader check |', '|---|---|', ...rows].join('\n');
 }
 
-/** Names that index.ts exports as values, by file. */
-function exportedNames() {
-  const file = ts.createSourceFile('index.ts', read('src/core/index.ts'), ts.ScriptTarget.Latest, true);
+/** Names that a part exports as values, by file. */
+function exportedNames(part) {
+  const file = ts.createSourceFile(`${part}.ts`, read(`src/core/${part}.ts`), ts.ScriptTarget.Latest, true);
   return file.statements.filter((statement) => ts.isExportDeclaration(statement) && !statement.isTypeOnly).map((statement) => ({
     path: statement.moduleSpecifier.text.replace('./', '').replace('.js', '.ts'),
     names: statement.exportClause.elements.map((element) => element.name.text),
@@ -42,15 +46,14 @@ function sentencesOf(path) {
 }
 
 function coreTable() {
-  const parts = new Map(Object.keys(AREAS).map((area) => [area, []]));
-  for (const {path, names} of exportedNames()) {
-    const area = path.includes('/') ? path.split('/')[0] : '';
-    const sentences = sentencesOf(path);
-    for (const name of names) if (sentences.has(name)) parts.get(area).push(`| \`${name}\` | ${sentences.get(name)} |`);
-  }
-  return [...parts].filter(([, rows]) => rows.length).map(([area, rows]) => (
-    `<details><summary>${AREAS[area]} (${rows.length})</summary>\n\n| function | what it gives |\n|---|---|\n${rows.join('\n')}\n\n</details>`
-  )).join('\n\n');
+  return Object.entries(PARTS).map(([part, title]) => {
+    const files = part === 'units' ? [{path: 'units.ts', names: [...sentencesOf('units.ts').keys()]}] : exportedNames(part);
+    const rows = files.flatMap(({path, names}) => {
+      const sentences = sentencesOf(path);
+      return names.filter((name) => sentences.has(name)).map((name) => `| \`${name}\` | ${sentences.get(name)} |`);
+    });
+    return `<details><summary>${title}: <code>lampblack/${part}</code> (${rows.length})</summary>\n\n| function | what it gives |\n|---|---|\n${rows.join('\n')}\n\n</details>`;
+  }).join('\n\n');
 }
 
 function oneLine(text) {

@@ -1,0 +1,23 @@
+/** Lamps, flags and backdrop. */
+export {Problem} from './problem.js';
+export {backdropLevels, backdropStrip, figureLight, unexplainedLight} from './light/backdrop.js';
+export type {BackdropLevel, Unexplained} from './light/backdrop.js';
+export {flagClearance, lampRadius} from './light/clearance.js';
+export {discSkyShare, distanceStops, inverseSquareError, smallLamp} from './light/falloff.js';
+export {penumbraWidth, umbraWidth} from './light/flag.js';
+export type {Flag} from './light/flag.js';
+export {EVEN_STOPS, checkFlicker, pulses, ripple, rippleStops} from './light/flicker.js';
+export type {FlickerCheck, Mains} from './light/flicker.js';
+export {illuminance, lampCorners, visibleShare} from './light/lamp.js';
+export type {Lamp} from './light/lamp.js';
+export {backdropDistanceFor, brightestBelowGray, lampDistanceFor, lightTrade} from './light/reach.js';
+export type {LightTrade} from './light/reach.js';
+export {GRAY_CARD, REFLECTANCES} from './light/reflectances.js';
+export {TABLE_ROOM, isFree} from './light/room.js';
+export type {MoveRoom} from './light/room.js';
+export {readLights, writeLights} from './light/set-text.js';
+export type {Lights, NamedLamp} from './light/set-text.js';
+export {figureShares, lightAt, tableGlow} from './light/set.js';
+export type {Backdrop, FigureSpace, GlowPatch, SplitLight, TableSet, TableTop} from './light/set.js';
+export {suggestFlag, suggestMoves} from './light/suggest.js';
+export type {SetMove} from './light/suggest.js';
