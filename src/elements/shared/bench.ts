@@ -54,6 +54,24 @@ function benches(): Map<string, Bench> {
   return holder[BENCHES] ??= new Map<string, Bench>();
 }
 
+/** Whether elements that a server renders just now are on one page. */
+export function onOnePage(): boolean {
+  return (globalThis as {[BENCHES]?: Map<string, Bench>})[BENCHES] !== undefined;
+}
+
+/** Benches for what `work` renders, and for nothing else: a server renders pages of many readers. */
+export function withBenches<T>(work: () => T): T {
+  const holder = globalThis as {[BENCHES]?: Map<string, Bench> | undefined};
+  const before = holder[BENCHES];
+  holder[BENCHES] = new Map();
+  try {
+    return work();
+  } finally {
+    if (before) holder[BENCHES] = before;
+    else delete holder[BENCHES];
+  }
+}
+
 /** The bench of that name, laid when it is first asked for. */
 export function benchNamed(name: string): Bench {
   const all = benches();

@@ -83,6 +83,20 @@ export class WordBook<W> {
   }
 }
 
+/** Language of the page that a server renders just now: it has no tree to look it up in. */
+let pageLanguage = FALLBACK;
+
+/** Elements that `work` renders speak `language` where they have no `lang` of their own. For servers. */
+export function speaking<T>(language: string, work: () => T): T {
+  const before = pageLanguage;
+  pageLanguage = canonical(language);
+  try {
+    return work();
+  } finally {
+    pageLanguage = before;
+  }
+}
+
 /** Language of the nearest `lang` around a node, shadow roots left on the way up; English where none is said. */
 export function languageOf(node: Element): string {
   // On a server there is no tree to go up.
@@ -92,7 +106,7 @@ export function languageOf(node: Element): string {
     const root: unknown = at.getRootNode?.();
     at = typeof ShadowRoot !== 'undefined' && root instanceof ShadowRoot ? root.host : undefined;
   }
-  return FALLBACK;
+  return pageLanguage;
 }
 
 /** A tag that Intl takes: what a page has written may be none. */

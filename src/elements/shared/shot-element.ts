@@ -1,9 +1,9 @@
-import {LitElement, html, nothing, type PropertyDeclarations, type PropertyValues, type TemplateResult} from 'lit';
+import {LitElement, adoptStyles, html, isServer, nothing, type PropertyDeclarations, type PropertyValues, type TemplateResult} from 'lit';
 import type {Problem} from '../../core/problem.js';
 import {attributeOf, type Field, type ShotFields} from '../../core/shot/field.js';
 import {completeShot, type Shot, type ShotKey} from '../../core/shot/shot.js';
 import {filledFrom, withTextOf, withValueOf, withValuesOf, withoutKey, type ShotState} from '../../core/shot/state.js';
-import {Bench, benchNamed, clearDesertedBench} from './bench.js';
+import {Bench, benchNamed, clearDesertedBench, onOnePage} from './bench.js';
 import {ShotChangeEvent, ShotProblemEvent} from './events.js';
 import {textField, type TextField} from './fields.js';
 import {languageOf, onLanguageChange, type WordBook} from './languages.js';
@@ -11,6 +11,9 @@ import type {Say} from './say.js';
 
 /** Quiet time after which a changed verdict is read out, ms: longer than the pause between two moves of a drag. */
 const SETTLED_MS = 700;
+
+/** Whether the page loaded what takes over elements that a server rendered. */
+const canHydrate = (): boolean => 'litElementHydrateSupport' in globalThis;
 
 /** Property of a key: its name, but for `focus`, which is a method of every element. @returns `focusPlane` for it */
 const propertyOf = (key: ShotKey): string => (key === 'focus' ? 'focusPlane' : key);
@@ -52,7 +55,7 @@ export abstract class ShotElement<W extends Words = Words> extends LitElement {
   #settling: ReturnType<typeof setTimeout> | undefined;
   #language: string | undefined;
   #deafen: (() => void) | undefined;
-  #placeholder: HTMLSlotElement | undefined;
+  #placeholder: readonly ChildNode[] = [];
   readonly #parts = new Map<() => Promise<unknown>, unknown>();
   readonly #arriving = new Set<Promise<void>>();
 
@@ -87,6 +90,15 @@ export abstract class ShotElement<W extends Words = Words> extends LitElement {
     if (!key) super.attributeChangedCallback(name, old, text);
     else if (text === null) this.#take(withoutKey(this.#bench.state, key));
     else if (text !== old) this.#take(withTextOf(this.#bench.state, key, text, this.#field(key)), key);
+  }
+
+  /** On a server attributes are set and nobody is told, and nobody is connected to anything. */
+  #readAttributes(): void {
+    if (this.bench && onOnePage()) this.#bench = benchNamed(this.bench);
+    for (const key of this.#keys) {
+      const text = this.getAttribute(attributeOf(key));
+      if (text !== null) this.#bench.change(withTextOf(this.#bench.state, key, text, this.#field(key)), this);
+    }
   }
 
   get #keys(): readonly ShotKey[] {
@@ -307,9 +319,25 @@ export abstract class ShotElement<W extends Words = Words> extends LitElement {
 
   // —— updating ——
 
+  /**
+   * Until the first render there is something to see: what stands between the tags, or what a server rendered. The latter
+   * is taken over node by node where hydration was loaded and the server knew all that is known here; a linked element
+   * may by now know more, and draws anew.
+   */
   protected override createRenderRoot(): HTMLElement | DocumentFragment {
+    const rendered = this.shadowRoot;
+    if (rendered?.firstChild && (this.bench || !canHydrate())) {
+      this.#placeholder = [...rendered.childNodes];
+      this.renderOptions.renderBefore ??= rendered.firstChild;
+      adoptStyles(rendered, (this.constructor as typeof ShotElement).elementStyles);
+      return rendered;
+    }
     const root = super.createRenderRoot();
-    if (!root.firstChild && !this.#wordsNow()) root.append(this.#placeholder = document.createElement('slot'));
+    if (!root.firstChild && !this.#wordsNow()) {
+      const slot = document.createElement('slot');
+      this.#placeholder = [slot];
+      root.append(slot);
+    }
     return root;
   }
 
@@ -333,15 +361,27 @@ export abstract class ShotElement<W extends Words = Words> extends LitElement {
   }
 
   protected override willUpdate(changed: PropertyValues): void {
+    if (isServer) this.#readAttributes();
     if (changed.has('bench') && this.isConnected && (this.bench || null) !== this.#benchName) {
       this.#leave();
       this.#sit();
     }
   }
 
+  /** What a server rendered from other data than are known here cannot be taken over: it is drawn anew. */
+  protected override update(changed: PropertyValues): void {
+    try {
+      super.update(changed);
+    } catch (error) {
+      if (this.hasUpdated || !this.renderRoot.firstChild) throw error;
+      this.renderRoot.replaceChildren();
+      super.update(changed);
+    }
+  }
+
   protected override updated(): void {
-    this.#placeholder?.remove();
-    this.#placeholder = undefined;
+    for (const node of this.#placeholder) node.remove();
+    this.#placeholder = [];
     const verdict = this.verdictText();
     if (verdict === this.#lastVerdict) return;
     const first = this.#lastVerdict === undefined;
