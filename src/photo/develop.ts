@@ -1,11 +1,16 @@
+import {NO_SHIFT} from '../core/tone/level.js';
+import type {Pixels} from '../core/tone/pixels.js';
 import {countTileRow, startTiles} from '../core/tone/tiles.js';
 import {decodeBitmap, pixelsOf, previewOf} from './decode.js';
 import type {Breathe} from './decode.js';
+import {readCellMeans} from './jpeg-cells.js';
+import type {CellMeans} from './jpeg-cells.js';
 import {fileFacts} from './kind.js';
 import type {FileFacts, FileKind} from './kind.js';
 import {readSettings} from './metadata.js';
 import type {PhotoProblem, PhotoTrouble} from './problem.js';
 import type {Picture} from './questions.js';
+import {roundedOff} from './rounded-off.js';
 import type {PhotoSettings} from './settings.js';
 
 /** Most pixels that are opened. They take four bytes each while the photo is open, and twice that while it is opened. */
@@ -56,7 +61,11 @@ export async function develop(file: Blob, breathe: Breathe): Promise<Developed |
   }
   try {
     if (bitmap.width * bitmap.height > MOST_PIXELS) return {...refuse('too-large'), limit: {pixels: MOST_PIXELS}};
-    const picture = await pictureFrom(bitmap, facts.alpha, breathe);
+    const pixels = await pixelsOf(bitmap, facts.alpha, breathe);
+    const tiles = startTiles(pixels);
+    while (countTileRow(tiles)) await breathe();
+    const shifts = shiftsFrom(pixels, facts.kind === 'jpeg' ? file : undefined, settings.orientation ?? 1, breathe);
+    const picture: Picture = {pixels, tiles, shifts};
     return {picture, preview: await previewOf(bitmap, PREVIEW_SIDE), facts, settings};
   } catch (error) {
     // No memory for pixels (RangeError) or for a canvas or preview (DOMException).
@@ -67,11 +76,15 @@ export async function develop(file: Blob, breathe: Breathe): Promise<Developed |
   }
 }
 
-async function pictureFrom(bitmap: ImageBitmap, alpha: boolean, breathe: Breathe): Promise<Picture> {
-  const pixels = await pixelsOf(bitmap, alpha, breathe);
-  const tiles = startTiles(pixels);
-  while (countTileRow(tiles)) await breathe();
-  return {pixels, tiles};
+/** A JPEG file is read once more, when what its decoder rounded off is first wanted: most photos are never asked for it. */
+function shiftsFrom(pixels: Pixels, jpeg: Blob | undefined, orientation: number, breathe: Breathe): Picture['shifts'] {
+  let cells: Promise<CellMeans | undefined> | undefined;
+  const read = async (file: Blob) => readCellMeans(new Uint8Array(await file.arrayBuffer()), breathe);
+  return async () => {
+    // A file that cannot be read any more still leaves its pixels.
+    const known = await (cells ??= jpeg ? read(jpeg).catch(() => undefined) : Promise.resolve(undefined));
+    return (region) => (known ? roundedOff(known, pixels, region, orientation) : NO_SHIFT);
+  };
 }
 
 type Read = {readonly bytes: Uint8Array<ArrayBuffer>; readonly facts: FileFacts};

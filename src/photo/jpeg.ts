@@ -1,15 +1,15 @@
 import {startsWith, word16} from './bytes.js';
 import type {FoundFacts} from './kind.js';
 
-const START_OF_SCAN = 0xda;
+export const START_OF_SCAN = 0xda;
 const END = 0xd9;
 /** Frame headers: C0 to CF but for C4 (tables), C8 (reserved) and CC (arithmetic coding). */
-const isFrame = (marker: number) => marker >= 0xc0 && marker <= 0xcf && ![0xc4, 0xc8, 0xcc].includes(marker);
+export const isFrame = (marker: number) => marker >= 0xc0 && marker <= 0xcf && ![0xc4, 0xc8, 0xcc].includes(marker);
 /** Markers without a length: 01, the restarts D0 to D7, the start D8 and the end D9. */
-const standsAlone = (marker: number) => marker === 0x01 || (marker >= 0xd0 && marker <= 0xd9);
+export const standsAlone = (marker: number) => marker === 0x01 || (marker >= 0xd0 && marker <= 0xd9);
 
 const EXIF = [0x45, 0x78, 0x69, 0x66, 0, 0];
-const PROFILE = [0x49, 0x43, 0x43, 0x5f, 0x50, 0x52, 0x4f, 0x46];
+export const PROFILE = [0x49, 0x43, 0x43, 0x5f, 0x50, 0x52, 0x4f, 0x46];
 
 /**
  * Facts of a JPEG file, marker by marker up to the end of its first picture. A thumbnail inside the metadata has an
@@ -48,7 +48,7 @@ function note(facts: {-readonly [K in keyof FoundFacts]: FoundFacts[K]}, bytes: 
 }
 
 /** Where the coded data that starts at `at` gives way to a marker that is neither a restart nor a coded FF. */
-function endOfScan(bytes: Uint8Array, at: number): number {
+export function endOfScan(bytes: Uint8Array, at: number): number {
   for (;;) {
     const next = bytes.indexOf(0xff, at);
     if (next < 0 || next + 1 >= bytes.length) return bytes.length;

@@ -3,7 +3,7 @@ import type {Comparison} from '../core/tone/compare.js';
 import {focusAlong, focusBetween} from '../core/tone/focus-line.js';
 import type {FocusOnLine} from '../core/tone/focus-line.js';
 import {readLevel} from '../core/tone/level.js';
-import type {Level} from '../core/tone/level.js';
+import type {CodeShift, Level} from '../core/tone/level.js';
 import type {Crop, Pixels} from '../core/tone/pixels.js';
 import {cutOut} from '../core/tone/pixels.js';
 import {sharpnessAlong, sharpnessGrid} from '../core/tone/sharpness.js';
@@ -20,11 +20,14 @@ import type {CardPatches} from '../core/white/patches.js';
 export interface Picture {
   readonly pixels: Pixels;
   readonly tiles: TileTallies;
+  /** What the decoder's rounding took off regions. Reads the file when it is first wanted. */
+  readonly shifts: () => Promise<(region: Crop) => CodeShift>;
 }
 
 /**
  * Everything that can be asked of an open photo. The answers are computed where the pixels are, in the worker, so
- * a question is a pure function of the core wrapped in one line here, and nothing else has to know of it.
+ * a question is a pure function of the core wrapped in one line here, and nothing else has to know of it. What a JPEG
+ * file knows better than its decoded pixels goes into the questions about mean colours.
  *
  * The first parameter is the picture, the second what is asked, which must be plain data; the third is the other
  * picture, for questions about two.
@@ -32,13 +35,14 @@ export interface Picture {
 export const QUESTIONS = {
   tally: ({tiles}: Picture, crop: Crop): Tally => tallyFromTiles(tiles, crop),
   pixels: ({pixels}: Picture, crop: Crop): Pixels => cutOut(pixels, crop),
-  level: ({pixels}: Picture, {region, gray}: {readonly region: Crop; readonly gray?: number}): Level =>
-    readLevel(pixels, region, gray),
+  level: async ({pixels, shifts}: Picture, {region, gray}: {readonly region: Crop; readonly gray?: number}): Promise<Level> =>
+    readLevel(pixels, region, gray, (await shifts())(region)),
   /** How the picture differs from the other one, which was taken before it; the crop is the other one's. */
   compare: ({pixels}: Picture, crop: Crop, before?: Picture): Comparison => compareShots(before?.pixels ?? pixels, pixels, crop),
   /** Where a gray card lies inside the crop, if one does. */
   findCard: ({pixels}: Picture, crop: Crop): CardPatches | undefined => findCard(pixels, crop),
-  readCard: ({pixels}: Picture, patches: CardPatches): CardReading => readCard(pixels, patches),
+  readCard: async ({pixels, shifts}: Picture, patches: CardPatches): Promise<CardReading> =>
+    readCard(pixels, patches, undefined, await shifts()),
   sharpnessAlong: ({pixels}: Picture, {line, step}: {readonly line: Line; readonly step?: number}): SharpnessPoint[] =>
     sharpnessAlong(pixels, line, step),
   sharpnessGrid: ({pixels}: Picture, {crop, cell}: {readonly crop: Crop; readonly cell?: number}): SharpnessGrid =>
@@ -57,4 +61,4 @@ export type Question = keyof Questions;
 /** What has to be said with a question. */
 export type Asked<Q extends Question> = Parameters<Questions[Q]>[1];
 /** What comes back. */
-export type Answer<Q extends Question> = ReturnType<Questions[Q]>;
+export type Answer<Q extends Question> = Awaited<ReturnType<Questions[Q]>>;

@@ -1,5 +1,5 @@
 import {Problem, requirePositive} from '../problem.js';
-import {codeFromLinear, linearTable, LUMINANCE_WEIGHTS, TOP_CODE} from './light.js';
+import {codeFromLinear, linearFromCode, linearTable, LUMINANCE_WEIGHTS, TOP_CODE} from './light.js';
 import {cropOnto} from './pixels.js';
 import type {Crop, Pixels} from './pixels.js';
 
@@ -21,6 +21,15 @@ export interface ChannelLevel {
   /** sRGB code that shows the mean, 0 to 255, not rounded. */
   readonly code: number;
 }
+
+/**
+ * Codes by which a region of the picture really is brighter than its pixels say, red, green, blue; negative = darker.
+ * Decoders round, and in a plain area all pixels alike: whoever has the file may know by how much.
+ */
+export type CodeShift = readonly [red: number, green: number, blue: number];
+
+/** Pixels are what they say. */
+export const NO_SHIFT: CodeShift = [0, 0, 0];
 
 /** What a region of a picture measures. */
 export interface Level {
@@ -44,13 +53,14 @@ export interface Level {
  * @param pixels - the picture; pixels less than half opaque are left out
  * @param region - rectangle, cut to the picture
  * @param gray - linear light of the gray card in the same picture, above 0, where it was measured
+ * @param shift - codes to be added to each pixel; those at 0 and 255 stay there
  * @throws {Problem} `crop` when nothing of the region is on the picture; `region` when all of it is transparent;
  *   `gray` when it is not above 0
  */
-export function readLevel(pixels: Pixels, region: Crop, gray: number = GRAY_LIGHT): Level {
+export function readLevel(pixels: Pixels, region: Crop, gray: number = GRAY_LIGHT, shift: CodeShift = NO_SHIFT): Level {
   requirePositive('gray', gray);
   const {x, y, width, height} = cropOnto(region, pixels.width, pixels.height);
-  const light = linearTable();
+  const [ofRed, ofGreen, ofBlue] = shift.map(shiftedTable) as [Float64Array, Float64Array, Float64Array];
   const sums: Sums = [0, 0, 0, 0, 0, 0, 0, 0];
   let count = 0;
   let atWhite = 0;
@@ -64,17 +74,24 @@ export function readLevel(pixels: Pixels, region: Crop, gray: number = GRAY_LIGH
       count++;
       if (red === TOP_CODE || green === TOP_CODE || blue === TOP_CODE) atWhite++;
       if (red === 0 || green === 0 || blue === 0) atBlack++;
-      add(sums, light[red] as number, light[green] as number, light[blue] as number);
+      add(sums, ofRed[red] as number, ofGreen[green] as number, ofBlue[blue] as number);
     }
   }
   if (count === 0) throw new Problem('region', 'transparent', 'a region with at least one pixel that is not transparent');
-  const [ofRed, ofGreen, ofBlue, ofAll] = [0, 1, 2, 3].map((channel) => channelLevel(sums, channel, count)) as
+  const [red, green, blue, luminance] = [0, 1, 2, 3].map((channel) => channelLevel(sums, channel, count)) as
     [ChannelLevel, ChannelLevel, ChannelLevel, ChannelLevel];
   return {
-    red: ofRed, green: ofGreen, blue: ofBlue, luminance: ofAll,
-    stopsFromGray: Math.log2(ofAll.mean / gray),
+    red, green, blue, luminance, stopsFromGray: Math.log2(luminance.mean / gray),
     atWhite: atWhite / count, atBlack: atBlack / count, pixels: count,
   };
+}
+
+/** Linear light of the codes once shifted; 0 and 255 are edges and not values, so they stay. */
+function shiftedTable(codes: number): Float64Array {
+  const table = linearTable();
+  if (codes === 0) return table;
+  return table.map((light, code) =>
+    (code === 0 || code === TOP_CODE ? light : linearFromCode(Math.min(TOP_CODE, Math.max(0, code + codes)))));
 }
 
 /** Red, green, blue, luminance, then their squares. */

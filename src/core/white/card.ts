@@ -1,5 +1,5 @@
-import {GRAY_LIGHT, readLevel} from '../tone/level.js';
-import type {Level} from '../tone/level.js';
+import {GRAY_LIGHT, NO_SHIFT, readLevel} from '../tone/level.js';
+import type {CodeShift, Level} from '../tone/level.js';
 import type {Crop, Pixels} from '../tone/pixels.js';
 import {gainsFromGray} from './gains.js';
 import type {Gains} from './gains.js';
@@ -57,13 +57,15 @@ export interface CardReading {
  * Judges a shot of the gray card.
  * @param patches - where the patches lie, found or marked
  * @param reflectances - of white, gray and black, over 0 to 1
+ * @param shiftIn - what a patch really is brighter by than its pixels say, where that is known
  * @throws {Problem} `crop` when a patch lies off the picture
  */
 export function readCard(
   pixels: Pixels, patches: CardPatches, reflectances: readonly [number, number, number] = CARD_REFLECTANCES,
+  shiftIn: (patch: Crop) => CodeShift = () => NO_SHIFT,
 ): CardReading {
-  const [white, gray, black] = [patches.white, patches.gray, patches.black].map((patch) => readLevel(pixels, patch)) as
-    [Level, Level, Level];
+  const [white, gray, black] = [patches.white, patches.gray, patches.black].map((patch) =>
+    readLevel(pixels, patch, GRAY_LIGHT, shiftIn(patch))) as [Level, Level, Level];
   const [ofWhite, ofGray, ofBlack] = (['white', 'gray', 'black'] as const).map((patch) => unevenness(pixels, patches[patch])) as
     [Unevenness, Unevenness, Unevenness];
   const veil = strayLight(gray, black, reflectances[2] / reflectances[1]);

@@ -1,7 +1,10 @@
 import {existsSync, readFileSync} from 'node:fs';
 import sharp from 'sharp';
 import type {Sharp} from 'sharp';
+import type {CodeShift} from '../../../src/core/tone/level.js';
 import type {Crop, Pixels} from '../../../src/core/tone/pixels.js';
+import {readCellMeans} from '../../../src/photo/jpeg-cells.js';
+import {roundedOff} from '../../../src/photo/rounded-off.js';
 
 /** Ground truth of one rendered picture of the figure, as far as tests of its pixels ask for it. */
 export interface ShotTruth {
@@ -64,7 +67,7 @@ export function truthOf(name: string): ShotTruth {
 
 const loaded = new Map<string, Promise<Pixels>>();
 
-/** Pixels of the picture `name`, decoded by sharp. The demo's copies are used where it has them. */
+/** Pixels of the picture `name`, decoded by sharp. */
 export function picture(name: string): Promise<Pixels> {
   let pixels = loaded.get(name);
   if (!pixels) loaded.set(name, pixels = decode(name));
@@ -72,10 +75,22 @@ export function picture(name: string): Promise<Pixels> {
 }
 
 async function decode(name: string): Promise<Pixels> {
+  return pixelsOf(sharp(fileOf(name)));
+}
+
+/** Bytes of the picture `name`. The demo's copies are used where it has them. */
+export function fileOf(name: string): Uint8Array<ArrayBuffer> {
   const places = [`${name}.jpg`, `../../../demo/shots/${name}.jpg`].map((path) => new URL(path, import.meta.url));
   const found = places.find((place) => existsSync(place));
   if (!found) throw new Error(`no picture ${name}`);
-  return pixelsOf(sharp(readFileSync(found)));
+  return new Uint8Array(readFileSync(found));
+}
+
+/** What decoding the picture `name` rounded off a region. */
+export async function shiftsIn(name: string): Promise<(region: Crop) => CodeShift> {
+  const [pixels, cells] = [await picture(name), await readCellMeans(fileOf(name), () => undefined)];
+  if (!cells) throw new Error(`no cells in ${name}`);
+  return (region) => roundedOff(cells, pixels, region, 1);
 }
 
 /** Pixels of anything sharp can make. */
