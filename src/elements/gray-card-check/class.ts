@@ -1,6 +1,5 @@
 import {html, nothing, type PropertyValues, type TemplateResult} from 'lit';
 import {Problem} from '../../core/problem.js';
-import {attributeOf} from '../../core/shot/field.js';
 import type {Shot, ShotKey} from '../../core/shot/shot.js';
 import type {Comparison} from '../../core/tone/compare.js';
 import {wholeOf, type Crop} from '../../core/tone/pixels.js';
@@ -11,11 +10,11 @@ import type {Photo} from '../../photo/open.js';
 import {ShotProblemEvent} from '../shared/events.js';
 import {textField} from '../shared/fields.js';
 import {familyStyles} from '../shared/styles.js';
-import {Latest} from '../tonal-chart-reader/latest.js';
-import {isClosed} from '../tonal-chart-reader/opener.js';
-import {saysExposure, tradeFor} from '../tonal-chart-reader/settings.js';
-import {wayTo} from '../tonal-chart-reader/way-view.js';
-import {exposure as exposureText, refused} from '../tonal-chart-reader/words.js';
+import {Latest} from '../shared/photo/latest.js';
+import {isClosed} from '../shared/photo/opener.js';
+import {saysExposure} from '../shared/photo/settings.js';
+import {exposureText} from '../shared/photo/way-speech.js';
+import {wayTo} from '../shared/photo/way-view.js';
 import {CardPhotoElement} from './card-photo.js';
 import {gainsView, type Copied} from './gains-view.js';
 import {MarkDrag} from './mark-drag.js';
@@ -191,7 +190,7 @@ export class GrayCardCheck extends CardPhotoElement {
 
   protected override verdictText(): string {
     const {cardShot, card} = this;
-    if (this.opener.message) return this.opener.message;
+    if (this.troubleText) return this.troubleText;
     const marking = cardShot && [markingText(cardShot), nextMark(cardShot)].filter(Boolean).join(' ');
     return marking || (card ? verdict(card) : '');
   }
@@ -255,10 +254,7 @@ export class GrayCardCheck extends CardPhotoElement {
   }
 
   private renderMessages(): TemplateResult {
-    const {problems} = this.state;
-    const said = [this.opener.message,
-      ...GrayCardCheck.shotKeys.map((key) => (problems[key] ? refused(attributeOf(key), problems[key]) : ''))];
-    return html`${said.filter(Boolean).map((text) => html`<p class="problem">${text}</p>`)}`;
+    return html`${this.complaints.map((text) => html`<p class="problem">${text}</p>`)}`;
   }
 
   private renderBlank(): TemplateResult {
@@ -270,13 +266,7 @@ export class GrayCardCheck extends CardPhotoElement {
   /** Ways to a card shot: a file, or the photo that lies on the bench. */
   private renderOpen(label: string): TemplateResult {
     const {other} = this;
-    return html`<div class="tools"><label class="pick">${label}<input type="file" accept="image/*" @change=${(event: Event) => {
-      const input = event.target as HTMLInputElement;
-      const file = input.files?.[0];
-      // Emptied, so that the same file can be chosen again after it was changed.
-      input.value = '';
-      if (file) void this.open(file);
-    }}></label>${other ? html`<button type="button" @click=${() => { void this.open(other.file); }}>${WORDS.useBench}</button>` : nothing}</div>`;
+    return html`<div class="tools">${this.renderPick(label)}${other ? html`<button type="button" @click=${() => { void this.open(other.file); }}>${WORDS.useBench}</button>` : nothing}</div>`;
   }
 
   private renderStage(shot: CardShot): TemplateResult {
@@ -295,7 +285,7 @@ export class GrayCardCheck extends CardPhotoElement {
       <details><summary>${WORDS.byNumbers}</summary><div class="fields of-marks">${PATCHES.map((patch) => {
         const problem = this.markProblems[patch];
         return textField({
-          id: `${patch}-frame`, label: WORDS.markField[patch], text: problem ? String(problem.value) : writeMark(patches[patch]), problem,
+          id: `${patch}-frame`, label: WORDS.markField[patch], say: this.words.say, text: problem ? String(problem.value) : writeMark(patches[patch]), problem,
           onType: (text) => { this.#type(patch, text, shot); },
         });
       })}</div></details>`;
@@ -303,14 +293,8 @@ export class GrayCardCheck extends CardPhotoElement {
 
   private renderReading(card: GrayCard, {photo}: CardShot): TemplateResult {
     const thirds = card.trusted ? thirdsToRight(card.exposureError) : 0;
-    const way = thirds === 0 ? undefined : tradeFor(photo, this.shot, thirds);
     return html`${patchesTable(card.reading)}${findingsList(card)}
-      ${way ? wayTo(way, thirds, this.shot, () => {
-        this.act({
-          [this.shot.pay]: way.to[this.shot.pay], correction: thirds / 3,
-          meteredAperture: way.from.aperture, meteredShutter: way.from.shutter, meteredIso: way.from.iso,
-        });
-      }) : nothing}`;
+      ${wayTo({words: this.words, photo, shot: this.shot, thirds, before: this.setBefore, act: this.takeWay})}`;
   }
 
   private renderUse(card: GrayCard, shot: CardShot): TemplateResult {
@@ -346,7 +330,7 @@ export class GrayCardCheck extends CardPhotoElement {
   }
 
   private renderFoot({photo}: CardShot): TemplateResult {
-    const taken = saysExposure(photo) ? exposureText(this.exposureAt(photo)) : undefined;
+    const taken = saysExposure(photo) ? exposureText(this.words, this.exposureAt(photo)) : undefined;
     return html`<div class="foot">${this.renderOpen(WORDS.openOther)}
       <p class="note">${this.opener.busy ? WORDS.opening : shotText(photo.name, photo, taken)}</p></div>`;
   }

@@ -2,7 +2,7 @@ import type {CropShare} from '../../core/shot/shot.js';
 import type {Tally} from '../../core/tone/tally.js';
 import type {Photo} from '../../photo/open.js';
 import {cropPixels} from './crop.js';
-import {Latest} from './latest.js';
+import {Latest} from '../shared/photo/latest.js';
 
 /**
  * Tallies of a photo: all of it, and the crop as it is dragged. What was counted last stays until both are there of

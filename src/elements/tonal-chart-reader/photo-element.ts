@@ -2,8 +2,8 @@ import type {PropertyDeclarations, PropertyValues} from 'lit';
 import type {Shot, ShotKey} from '../../core/shot/shot.js';
 import type {Photo} from '../../photo/open.js';
 import {ShotElement} from '../shared/shot-element.js';
-import {Opener, isClosed, type OpenedBy} from './opener.js';
-import {shotFrom} from './settings.js';
+import {Opener, isClosed, type OpenedBy} from '../shared/photo/opener.js';
+import {shotFrom} from '../shared/photo/settings.js';
 
 /** Names under which the two photos lie on the bench. */
 type Place = 'photo' | 'earlier';

@@ -3,7 +3,7 @@ import {Problem} from '../../core/problem.js';
 import type {Photo} from '../../photo/open.js';
 import {ShotProblemEvent} from '../shared/events.js';
 import {PhotoElement} from './photo-element.js';
-import {exposureOf} from './settings.js';
+import {exposureOf} from '../shared/photo/settings.js';
 import {readLineShare, type LineShare} from './sharpness-line.js';
 import type {SharpnessSection} from './sharpness-section.js';
 import {SHARPNESS, lineRefused} from './words-sharpness.js';

@@ -4,7 +4,7 @@ import type {CropShare, Shot} from '../../core/shot/shot.js';
 import type {Photo} from '../../photo/open.js';
 import {textField} from '../shared/fields.js';
 import {cropPixels} from './crop.js';
-import {Latest} from './latest.js';
+import {Latest} from '../shared/photo/latest.js';
 import {LineDrag} from './line-drag.js';
 import {NO_READINGS, focusReading, rulerAt, rulerOnLine, withReading, type FocusReading, type RulerField, type RulerOnLine} from './ruler-readings.js';
 import {judgedStretches, scaleOf, sharpUpTo, stretchesBy} from './sharpness-draw.js';

@@ -1,4 +1,4 @@
-import {Problem} from '../../core/problem.js';
+import {Problem} from '../../../core/problem.js';
 
 /**
  * Keeps an answer up to date while what is asked changes faster than it can be answered: one question at a time, and

@@ -1,9 +1,9 @@
-import {exactFromNominal} from '../../core/exposure/clicks.js';
-import {SETTINGS, exposureStops, type Exposure} from '../../core/exposure/stops.js';
-import {trade, type Trade} from '../../core/exposure/trade.js';
-import {Problem} from '../../core/problem.js';
-import type {Shot} from '../../core/shot/shot.js';
-import type {PhotoSettings} from '../../photo/settings.js';
+import {exactFromNominal} from '../../../core/exposure/clicks.js';
+import {SETTINGS, exposureStops, type Exposure} from '../../../core/exposure/stops.js';
+import {trade, type Trade} from '../../../core/exposure/trade.js';
+import {Problem} from '../../../core/problem.js';
+import type {Shot} from '../../../core/shot/shot.js';
+import type {PhotoSettings} from '../../../photo/settings.js';
 
 /** What is needed of a photo to describe the shot it came from. */
 export interface TakenPhoto {
