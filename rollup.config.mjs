@@ -3,6 +3,7 @@ import commonjs from '@rollup/plugin-commonjs';
 import {nodeResolve} from '@rollup/plugin-node-resolve';
 import terser from '@rollup/plugin-terser';
 import typescript from '@rollup/plugin-typescript';
+import {chunkList, chunkName} from './scripts/chunks.mjs';
 import {minifyTemplates} from './scripts/minify-templates.mjs';
 
 /** Every element is a folder of src/elements with a define.ts; `shared` has none. */
@@ -21,6 +22,7 @@ const modules = {
   input: {
     ...Object.fromEntries(parts.map((part) => [`core/${part}`, `src/core/${part}.ts`])),
     'elements/all': 'src/elements/all.ts',
+    'elements/server': 'src/elements/server.ts',
     ...worker,
     ...Object.fromEntries(tags.flatMap((tag) => ['define', 'class'].map((file) =>
       [`elements/${tag}/${file}`, `src/elements/${tag}/${file}.ts`]))),
@@ -50,7 +52,7 @@ function trustedWorker() {
 
 /**
  * Files for a bare script tag: Lit inside. One build with many inputs, so that two elements on a page share one
- * chunk and load Lit once. Flat, because the worker is found beside the file that asks for it.
+ * chunk and load Lit once. Names stay from build to build, except of what is shared. Flat, because the worker is found beside the file that asks for it.
  */
 const standalone = {
   input: {
@@ -59,7 +61,7 @@ const standalone = {
     ...Object.fromEntries(tags.map((tag) => [tag, `src/elements/${tag}/define.ts`])),
   },
   output: {
-    dir: 'dist/standalone', format: 'es', entryFileNames: '[name].js', chunkFileNames: 'shared-[hash].js',
+    dir: 'dist/standalone', format: 'es', entryFileNames: '[name].js', chunkFileNames: chunkName,
     sourcemap: false, hoistTransitiveImports: true,
   },
   plugins: [
@@ -70,6 +72,7 @@ const standalone = {
     }),
     trustedWorker(),
     minifyTemplates(),
+    chunkList(),
     terser({ecma: 2021, module: true, format: {comments: false}, compress: {passes: 2}}),
   ],
 };
