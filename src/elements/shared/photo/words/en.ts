@@ -19,7 +19,7 @@ export const photoWords = {
   named: (name: string) => `“${name}”`,
   nameless: 'What was given',
   kinds: {
-    avif: 'an AVIF', tiff: 'a TIFF', 'jpeg-xl': 'a JPEG XL', 'jpeg-2000': 'a JPEG 2000', layers: 'a layered picture',
+    avif: 'an AVIF file', tiff: 'a TIFF file', 'jpeg-xl': 'a JPEG XL file', 'jpeg-2000': 'a JPEG 2000 file', layers: 'a layered picture',
     video: 'a film', document: 'a document', drawing: 'a drawing made of lines',
   } as Readonly<Record<NamedKind, string>>,
   trouble: {
@@ -33,7 +33,7 @@ export const photoWords = {
   notAPicture: (file: string, kind: string | undefined) =>
     `${file} is ${kind ?? 'no picture that can be recognised'}. Choose a photo saved as JPEG, PNG, WebP or AVIF.`,
   unsupported: (file: string, kind: string | undefined) =>
-    `${file} is ${kind ?? 'a picture'} file, which this browser does not open. Export it as JPEG or PNG.`,
+    `${file} is ${kind ?? 'a picture file'}, which this browser does not open. Export it as JPEG or PNG.`,
   tooLarge: (file: string) => `${file} is too large to hold. Export it smaller.`,
   tooManyBytes: (file: string, megabytes: string) => `${file} is too large to hold: more than ${megabytes}. Export it smaller.`,
   tooManyPixels: (file: string, size: string, megapixels: string | undefined) =>
