@@ -23,7 +23,7 @@ const clipped = (pixels: Pixels): number => edgesOf(tallyPixels(pixels)).anyAtWh
  */
 async function twin(from: Pixels, change: (brightest: number, chance: number) => number): Promise<Pixels> {
   const wanted = await readBack(from);
-  let kept = from.data.slice();
+  let kept: Pixels['data'] = from.data.slice();
   let state = 1;
   const chance = (): number => (state = (Math.imul(state, 1664525) + 1013904223) >>> 0) / 2 ** 32;
   for (let turn = 0; turn < 9; turn++) {

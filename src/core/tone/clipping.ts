@@ -71,7 +71,8 @@ export interface Edges {
   readonly anyAtWhite: number;
   /**
    * Share of the pixels with at least one of red, green, blue at 252 or above. In a JPEG this is nearer than
-   * {@link Edges.anyAtWhite} to what was cut off before it was saved; in a PNG it is an upper bound.
+   * {@link Edges.anyAtWhite} to what was cut off before it was saved; in a PNG it is an upper bound. The share itself is not
+   * in a JPEG: pictures that differ by a third of it are written into one and the same file.
    */
   readonly anyNearWhite: number;
   /** Colours that are lost at white while brightness is not: a chart of brightness alone would hide them. */
