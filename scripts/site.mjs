@@ -10,9 +10,10 @@ import {build} from 'esbuild';
 import {ROOT} from './set-up.mjs';
 import {framePages} from './frames.mjs';
 import {referencePages} from './element-pages.mjs';
+import {languagePages} from './page-languages.mjs';
 
 /** What the calculator keeps for offline use; other shots of the guild are kept once they were seen. */
-const KEPT_OFFLINE = [/^(index\.html|demo\.(css|js)|icon\.svg|manifest\.webmanifest)$/, /^icons\//, /^shots\/small\//,
+const KEPT_OFFLINE = [/^(index(\.\w\w)?\.html|demo\.(css|js)|icon\.svg|manifest\.webmanifest)$/, /^icons\//, /^shots\/small\//,
   /^shots\/aperture-f8\.jpg$/, /^lampblack\/[^/]+\.js$/];
 
 /**
@@ -28,6 +29,8 @@ export async function buildSite({
   rmSync(site, {recursive: true, force: true});
   mkdirSync(site);
   cpSync(`${ROOT}demo`, site, {recursive: true});
+  rmSync(`${site}words`, {recursive: true});
+  writeAll(site, languagePages());
   cpSync(standalone, `${site}lampblack`, {recursive: true});
   const tags = readdirSync(`${ROOT}src/elements`).filter((name) => existsSync(`${ROOT}src/elements/${name}/define.ts`));
   await Promise.all(tags.map((tag) => buildFrame(tag, `${site}lampblack/frame/`)));
