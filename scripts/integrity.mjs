@@ -1,51 +1,58 @@
-/** Hashes by which a page holds the script-tag files to what it was given. */
+/** What a page pastes so that it runs the script-tag files it was given and no others. */
 import {createHash} from 'node:crypto';
-import {readFileSync, readdirSync, writeFileSync} from 'node:fs';
-import {entryFiles, withImports} from './sizes.mjs';
+import {readFileSync} from 'node:fs';
 
-const hashOf = (path) => `sha384-${createHash('sha384').update(readFileSync(path)).digest('base64')}`;
+const LIST = new URL('../dist/standalone/integrity.json', import.meta.url);
 
-/**
- * Writes `integrity.json`: the hash of every file, and for each file a page asks for the files it brings along.
- * @returns hashes and imports by name of file
- */
-export function writeIntegrity(folder) {
-  const names = readdirSync(folder).filter((name) => name.endsWith('.js')).sort();
-  const files = Object.fromEntries(names.map((name) => [name, hashOf(folder + name)]));
-  const imports = Object.fromEntries(entryFiles(folder).map((name) => [name, [...withImports(folder, name)].slice(1).sort()]));
-  writeFileSync(`${folder}integrity.json`, `${JSON.stringify({files, imports}, null, 2)}\n`);
-  return {files, imports};
+/** The list that the build leaves beside the files; see chunks.mjs. */
+export const readList = () => JSON.parse(readFileSync(LIST, 'utf8'));
+
+/** Every file that a page which asks for `name` may come to load by importing, at once or later; the photo worker is none of them. */
+const heldBy = (name, {imports, lazy}) => [...imports[name], ...lazy[name]].sort();
+
+/** Text of the import map that holds what a file imports: browsers take the integrity of imports from nowhere else. */
+function importMap(name, list, address) {
+  const integrity = Object.fromEntries(heldBy(name, list).map((file) => [address + file, list.files[file]]));
+  return `\n${JSON.stringify({integrity}, null, 2)}\n`;
 }
 
 /**
- * What to paste so that a file and everything it may import, lazily too, is held to its hash. The import map comes first:
- * browsers take `integrity` for imports from nowhere else.
+ * The lines to paste before anything else that loads a module.
+ * @param name - `stop-trade-dial.js`
  * @param address - where the files stand, with a slash at its end
  */
-export function snippet(name, {files, imports}, address = 'https://your.site/lampblack/') {
-  const held = Object.entries(files).filter(([file]) => file !== name && (file.startsWith('shared-') || imports[name]?.includes(file)));
-  const map = {integrity: Object.fromEntries(held.map(([file, hash]) => [address + file, hash]))};
-  const preload = (imports[name] ?? []).map((file) => `<link rel="modulepreload" href="${address}${file}" integrity="${files[file]}">`);
+export function snippet(name, list, address = 'https://your.site/lampblack/') {
+  const preload = list.imports[name].map((file) => `<link rel="modulepreload" href="${address}${file}" integrity="${list.files[file]}" crossorigin>`);
   return [
-    `<script type="importmap">\n${JSON.stringify(map, null, 2)}\n</script>`,
+    `<script type="importmap">${importMap(name, list, address)}</script>`,
     ...preload,
-    `<script type="module" src="${address}${name}" integrity="${files[name]}" crossorigin="anonymous"></script>`,
+    `<script type="module" src="${address}${name}" integrity="${list.files[name]}" crossorigin></script>`,
   ].join('\n');
 }
 
-/** The README's table: the files a page asks for itself. */
-export function integrityTable({files, imports}) {
-  const rows = Object.keys(imports).filter((name) => name !== 'photo-worker.js').map((name) => `| \`${name}\` | \`${files[name]}\` |`);
-  return ['| file | integrity |', '|---|---|', ...rows].join('\n');
+/** `script-src` of a policy that lets the snippet run and nothing else: a hash for the import map, one for each file. */
+export function scriptSources(name, list, address) {
+  const map = `sha384-${createHash('sha384').update(importMap(name, list, address)).digest('base64')}`;
+  return [map, list.files[name], ...heldBy(name, list).map((file) => list.files[file])].map((hash) => `'${hash}'`).join(' ');
 }
 
-/** `node scripts/integrity.mjs stop-trade-dial [address]` prints what to paste, `--readme` fills the README's table. */
+/** What the README has: the hash of each file that a page asks for itself, and the lines for one of them. */
+export function integrityBlock(list, name = 'stop-trade-dial.js') {
+  const rows = Object.keys(list.imports).filter((file) => file !== 'photo-worker.js').map((file) => `| \`${file}\` | \`${list.files[file]}\` |`);
+  return [
+    '| file | integrity |', '|---|---|', ...rows, '',
+    `<details><summary>All lines for <code>${name}</code></summary>`, '', '```html', snippet(name, list), '```', '', '</details>',
+  ].join('\n');
+}
+
+/** `node scripts/integrity.mjs stop-trade-dial [address]` prints what to paste and the policy that lets it run. */
 if (process.argv[1] === new URL(import.meta.url).pathname) {
-  const made = JSON.parse(readFileSync(new URL('../dist/standalone/integrity.json', import.meta.url), 'utf8'));
-  const [what = 'all', address] = process.argv.slice(2);
-  if (what === '--readme') {
-    const readme = new URL('../README.md', import.meta.url);
-    const text = readFileSync(readme, 'utf8');
-    writeFileSync(readme, text.replace(/(<!-- integrity -->)[\s\S]*?(<!-- \/integrity -->)/, (_, open, close) => `${open}\n${integrityTable(made)}\n${close}`));
-  } else console.log(snippet(`${what}.js`, made, address));
+  const [tag = 'all', address = 'https://your.site/lampblack/'] = process.argv.slice(2);
+  const [name, list] = [`${tag}.js`, readList()];
+  if (!list.imports[name]) {
+    console.error(`There is no ${name}; there are ${Object.keys(list.imports).join(', ')}.`);
+    process.exit(1);
+  }
+  console.log(snippet(name, list, address));
+  console.log(`\nContent-Security-Policy: script-src ${scriptSources(name, list, address)}`);
 }

@@ -1,0 +1,82 @@
+/** Names of the script-tag files that Rollup makes by itself, and the list of what loads what, with hashes. */
+import {createHash} from 'node:crypto';
+import {gzipSync} from 'node:zlib';
+
+const WORDS = /\/src\/elements\/([\w-]+)\/words\/([\w-]+)\.ts$/;
+
+/**
+ * A file that is fetched when it is needed is called after what it is: `stop-trade-dial.de.js` for the words of an element,
+ * `shot-sheet.qr.js` for a part of it, `photo.desk.js`, `exifreader.js`. What several files have in common is `shared-….js`,
+ * and what the words of a language have in common `words.de.js`.
+ * @param chunk - as Rollup's `chunkFileNames` gets it
+ */
+export function chunkName({facadeModuleId, moduleIds}) {
+  const languages = new Set(moduleIds.map((id) => WORDS.exec(id)?.[2]));
+  const [language] = languages;
+  if (!facadeModuleId) return languages.size === 1 && language ? `words.${language}.js` : 'shared-[hash].js';
+  const [, folder, spoken] = WORDS.exec(facadeModuleId) ?? [];
+  if (spoken) return folder === 'shared' ? `words.${spoken}.js` : `${folder}.${spoken}.js`;
+  const [, place, own, inner] = /\/src\/(elements|core|photo)\/(?:(.+)\/)?([\w-]+)\.ts$/.exec(facadeModuleId) ?? [];
+  if (place) return `${place === 'elements' ? own.replaceAll('/', '.') : place}.${inner}.js`;
+  const [, name] = /\/node_modules\/((?:@[^/]+\/)?[^/]+)\/(?!.*\/node_modules\/)/.exec(facadeModuleId) ?? [];
+  return name ? `${name.replace('@', '').replace('/', '-')}.js` : 'shared-[hash].js';
+}
+
+/**
+ * A Rollup plugin that lists the files beside them, in integrity.json: `files`, the hash of each; and for each file that a page asks for
+ * itself what it `imports` at once, its `words` by language, and what is `lazy`, words included. All are whole: with what
+ * those files import in turn.
+ */
+export function chunkList() {
+  return {
+    name: 'chunk-list',
+    generateBundle(_, bundle) {
+      // Rollup puts a number behind the second.
+      const second = Object.keys(bundle).find((name) => /[^\d]\d+\.js$/.test(name) && bundle[name.replace(/\d+\.js$/, '.js')]);
+      if (second) this.error(`two files want one name: ${second}`);
+    },
+    writeBundle: {
+      order: 'post',
+      async handler({dir}, bundle) {
+        const {writeFile} = await import('node:fs/promises');
+        await writeFile(`${dir}/integrity.json`, `${JSON.stringify(listOf(bundle), null, 2)}\n`);
+      },
+    },
+  };
+}
+
+/** @param bundle - Rollup's output, by name of file */
+export function listOf(bundle) {
+  const chunks = Object.values(bundle).filter(({type}) => type === 'chunk').sort((one, other) => (one.fileName < other.fileName ? -1 : 1));
+  const files = Object.fromEntries(chunks.map(({fileName, code}) => [fileName, `sha384-${createHash('sha384').update(code).digest('base64')}`]));
+  const [imports, words, lazy] = [{}, {}, {}];
+  for (const {fileName} of chunks.filter(({isEntry}) => isEntry)) {
+    const once = closure(bundle, [fileName], ({imports: more}) => more);
+    const ever = closure(bundle, [fileName], ({imports: more, dynamicImports}) => [...more, ...dynamicImports]);
+    imports[fileName] = [...once].filter((name) => name !== fileName).sort();
+    lazy[fileName] = [...ever].filter((name) => !once.has(name)).sort();
+    words[fileName] = {};
+    for (const name of lazy[fileName]) {
+      const [, , language] = WORDS.exec(bundle[name].facadeModuleId ?? '') ?? [];
+      if (!language) continue;
+      const wanted = words[fileName][language] ?? [];
+      const brought = [...closure(bundle, [name], ({imports: more}) => more)].filter((each) => !once.has(each));
+      words[fileName][language] = [...new Set([...wanted, ...brought])].sort();
+    }
+  }
+  return {files, imports, words, lazy};
+}
+
+/** Some files and all that `next` says they bring, as far as it goes. */
+function closure(bundle, names, next) {
+  const seen = new Set();
+  const open = [...names];
+  for (let name = open.pop(); name; name = open.pop()) {
+    if (seen.has(name) || !bundle[name]) continue;
+    seen.add(name);
+    open.push(...next(bundle[name]));
+  }
+  return seen;
+}
+
+export const gzipped = (bytes) => gzipSync(bytes, {level: 9}).length;
