@@ -1,4 +1,4 @@
-import {expect, fixture, html, oneEvent} from '@open-wc/testing';
+import {expect, fixture, html, oneEvent, waitUntil} from '@open-wc/testing';
 import {sendKeys, sendMouse} from '@web/test-runner-commands';
 import '../../src/elements/settings-trail/define.js';
 import '../../src/elements/stop-trade-dial/define.js';
@@ -22,9 +22,14 @@ const ways = (el: Element) => [...root(el).querySelectorAll<HTMLButtonElement>('
 const taken = (el: Element) => [...root(el).querySelectorAll('.taken')].map((step) => plain(step.textContent));
 const outcomes = (el: Element) => [...root(el).querySelectorAll('.outcome')].map((link) => plain(link.textContent));
 
+/** Opens the fold by hand; its field is fetched then. */
+async function unfold(el: SettingsTrail): Promise<void> {
+  (root(el).querySelector('details') as HTMLDetailsElement).open = true;
+  await waitUntil(() => root(el).querySelector('#lesson'), 'the field');
+}
+
 async function paste(el: SettingsTrail, text: string): Promise<void> {
-  const details = root(el).querySelector('details') as HTMLDetailsElement;
-  details.open = true;
+  await unfold(el);
   const field = root(el).querySelector<HTMLTextAreaElement>('#lesson') as HTMLTextAreaElement;
   field.focus();
   field.select();
@@ -74,7 +79,8 @@ describe('settings-trail', () => {
     expect(root(el).querySelector('del')?.textContent).to.equal('1/6');
     expect(root(el).querySelector('ins')?.textContent).to.equal('0"6');
     await el.updateComplete;
-    expect((root(el).activeElement as HTMLElement).className).to.equal('back'); // the pressed button is gone
+    expect((root(el).activeElement as HTMLElement).className).to.equal('undo-mend'); // the pressed button is gone
+    expect(plain(root(el).querySelector('.done')?.textContent)).to.equal('Done: step 3 now says 0"6 instead of 1/6. Undo');
     await sendKeys({press: 'Enter'});
     await el.updateComplete;
     expect(verdict(el)).to.contain('Step 3 does not balance');
@@ -131,6 +137,7 @@ f/11, one stop darker"></settings-trail>`);
   it('judges nothing where nothing is expected and nothing said', async () => {
     const el = await fixture<SettingsTrail>(html`<settings-trail expect="nothing" steps="f/8 1/60; f/11 1/60"></settings-trail>`);
     expect(verdict(el)).to.contain('Nothing says what was meant');
+    await unfold(el);
     const choice = root(el).querySelector<HTMLSelectElement>('#expect') as HTMLSelectElement;
     choice.value = 'same-light';
     choice.dispatchEvent(new Event('change'));
@@ -152,7 +159,7 @@ f/11, one stop darker"></settings-trail>`);
   it('points at the step and the word that cannot be used', async () => {
     const el = await fixture<SettingsTrail>(html`<settings-trail .steps=${['f/8', 'turn the figure', 'f/8 1/6o', 'f/8 1/60', 'f/8 1/60']}></settings-trail>`);
     const steps = [...root(el).querySelectorAll('.step')].map((step) => plain(step.querySelector('.problem')?.textContent));
-    expect(steps[0]).to.equal('No time is said up to here, so nothing can be compared.');
+    expect(steps[0]).to.equal('Not said up to here: time. So nothing can be compared.');
     expect(steps[1]).to.contain('No setting can be read here');
     expect(steps[2]).to.contain('“1/6o” is not in use');
     expect(steps[3]).to.equal('');
@@ -247,6 +254,11 @@ f/11, one stop darker"></settings-trail>`);
     </div>`);
     const [el, dial] = [page.querySelector('settings-trail'), page.querySelector('stop-trade-dial')];
     if (!el || !dial) throw new Error('a trail and a dial expected');
+    dial.aperture = 4;
+    dial.shutter = 1 / 32;
+    await el.updateComplete;
+    // before it is pressed: what will be replaced
+    expect(words(el)).to.contain('the start of the linked dial, instead of f/4 at 1/30 s, and what it is set to, instead of f/4 at 1/30 s.');
     const [first, second] = root(el).querySelectorAll<HTMLButtonElement>('.step button');
     const [event] = await Promise.all([oneEvent(el, 'shot-change') as Promise<ShotChangeEvent>, first?.click()]);
     await dial.updateComplete;
@@ -260,6 +272,51 @@ f/11, one stop darker"></settings-trail>`);
     dial.clicksPerStop = 1;
     await el.updateComplete;
     expect(verdict(el)).to.contain('All 3 steps');
+  });
+
+  it('says what it put on the dial, and takes it off again by keyboard, until the dial is turned', async () => {
+    const page = await fixture<HTMLDivElement>(html`<div>
+      <stop-trade-dial bench="trail-undo" aperture="f/4" shutter="1/30" metered-aperture="f/5.6" metered-shutter="1/15"></stop-trade-dial>
+      <settings-trail bench="trail-undo" steps="1/25 f/8 +2; f/8 1/6"></settings-trail>
+    </div>`);
+    const [el, dial] = [page.querySelector('settings-trail'), page.querySelector('stop-trade-dial')];
+    if (!el || !dial) throw new Error('a trail and a dial expected');
+    const said = () => plain(root(el).querySelector('.step .done')?.textContent);
+    const standing = () => [dial.aperture, dial.shutter, dial.meteredAperture, dial.meteredShutter, dial.correction, dial.getAttribute('aperture')];
+    const before = standing();
+    root(el).querySelector<HTMLButtonElement>('.step button')?.focus();
+    await sendKeys({press: 'Enter'});
+    await el.updateComplete;
+    await el.updateComplete;
+    expect(said()).to.equal('Done: the dial starts from f/8 at 1/25 s and is asked for 2 stops brighter. Undo');
+    expect([dial.meteredAperture, dial.correction]).to.deep.equal([8, 2]);
+    expect((root(el).activeElement as HTMLElement).className).to.equal('undo-dial');
+    await expect(el).to.be.accessible();
+    await sendKeys({press: 'Enter'});
+    await el.updateComplete;
+    await el.updateComplete;
+    expect(standing()).to.deep.equal(before);
+    expect(said()).to.equal('');
+    expect((root(el).activeElement as HTMLElement).id).to.equal('dial-0');
+    await sendKeys({press: 'Enter'});
+    dial.aperture = 11; // undoing would now throw this away
+    await el.updateComplete;
+    expect(said()).to.equal('');
+  });
+
+  it('calls an example one, and gives way to a list of the reader\'s own', async () => {
+    const el = await fixture<SettingsTrail>(html`<settings-trail example><ol><li>f/8 1/60</li><li>f/11 1/60</li></ol></settings-trail>`);
+    expect(plain(root(el).querySelector('.example')?.textContent)).to.equal('Example Paste your own settings here');
+    await expect(el).to.be.accessible();
+    root(el).querySelector<HTMLButtonElement>('.example button')?.focus();
+    await sendKeys({press: 'Enter'});
+    await el.updateComplete;
+    await sendKeys({type: 'f/8 1/60, f/11 1/30'}); // in place of the example, which is selected
+    await sendKeys({press: 'Tab'});
+    await sendKeys({press: 'Enter'});
+    await el.updateComplete;
+    expect(taken(el)).to.deep.equal(['f/8 at 1/60 s', 'f/11 at 1/30 s']);
+    expect(root(el).querySelector('.example')).to.equal(null);
   });
 
   it('keeps its mends while it is moved', async () => {

@@ -1,25 +1,46 @@
-import {html, nothing, svg, type PropertyDeclarations, type PropertyValues, type TemplateResult} from 'lit';
-import {live} from 'lit/directives/live.js';
+import {html, nothing, type PropertyDeclarations, type PropertyValues, type TemplateResult} from 'lit';
+import type {TrailStep} from '../../core/exposure/judge-trail.js';
 import {mendText, type Mend} from '../../core/exposure/mend-trail.js';
-import type {TrailLink, TrailStep} from '../../core/exposure/judge-trail.js';
-import {SETTINGS} from '../../core/exposure/stops.js';
-import {trail, type Trail, type TrailOptions} from '../../core/exposure/trail.js';
+import {SETTINGS, type Exposure} from '../../core/exposure/stops.js';
+import {trail, type Trail} from '../../core/exposure/trail.js';
 import {writeTrail} from '../../core/exposure/write-trail.js';
 import {Problem} from '../../core/problem.js';
-import type {ShotKey} from '../../core/shot/shot.js';
+import {EXPOSURE_FIELDS} from '../../core/shot/exposure-fields.js';
+import type {Shot, ShotKey} from '../../core/shot/shot.js';
+import type {ShotState} from '../../core/shot/state.js';
 import {ShotProblemEvent} from '../shared/events.js';
-import {choiceField} from '../shared/fields.js';
 import {ShotElement} from '../shared/shot-element.js';
 import {familyStyles} from '../shared/styles.js';
-import {RULE, reachOf, ruleFor} from './draw.js';
+import {trailBook} from './book.js';
+import {dialChanges, stands, withKeysOf} from './dialling.js';
+import {reachOf} from './draw.js';
 import {TrailChangeEvent} from './events.js';
+import type {Expect, Refused} from './paste-view.js';
+import {dialledWords, exposureWords, mendWords, mendedWords, verdictWords} from './speech.js';
+import {linkView, stepView} from './step-view.js';
 import {trailStyles} from './styles.js';
-import {
-  WORDS, changeWords, exposureWords, linkWords, mendWords, refusedWords, signedStops, stepNotes, stepProblem, toleranceWords, unreadWords, verdictWords,
-} from './words.js';
+import type {TrailWords} from './words/en.js';
 import {rewritten, writtenIn, type WrittenTrail} from './written.js';
 
-type Expect = NonNullable<TrailOptions['expect']>;
+/** A list of one's own is pasted by those who want to. */
+const loadPasting = () => import('./paste-view.js');
+
+/** Where an attribute says nothing else. */
+const EXPECTS: readonly Expect[] = ['same-light', 'nothing'];
+
+/** What a reader last did, for as long as it can be taken back. */
+interface Mending {
+  readonly mend: Mend;
+  readonly before: WrittenTrail;
+  readonly mended: ReadonlyMap<string, string>;
+}
+
+/** A step on the dial: what was written there, and all as it was before. */
+interface Dialled {
+  readonly at: number;
+  readonly changes: ReturnType<typeof dialChanges>;
+  readonly before: ShotState;
+}
 
 /**
  * A list of settings from a lesson: the stops between the steps, the ones that do not balance, and the slip of
@@ -27,12 +48,13 @@ type Expect = NonNullable<TrailOptions['expect']>;
  *
  * @summary Whether the settings of a lesson do what the lesson says
  * @slot - The list itself, as plain `<ol><li>` or as text: read by the element, and shown where the script does not run
- * @attr {string} bench - Name of the shot shared with other elements of the page; each step can then be put on the dial
+ * @attr {string} bench - Name of the shot shared with other elements of the page; each step can then be put on the dial, and taken off it again
  * @attr {string} steps - The list as text, one setting a line or running; in place of what stands between the tags
+ * @attr {boolean} example - The page's list is but an example: it is called one, and a list of one's own is asked for
  * @attr {string} expect - What is meant where nothing is said of the light: `same-light` or `nothing`
  * @attr {string} clicks-per-stop - Clicks of the dials: `full`, `half` or `third`; half a click counts as nothing
- * @fires {TrailChangeEvent} trail-change - After a reader mended a step, pasted a lesson or chose what is meant
- * @fires {ShotChangeEvent} shot-change - After a reader put a step on the dial
+ * @fires {TrailChangeEvent} trail-change - After a reader mended a step or took that back, pasted a lesson or chose what is meant
+ * @fires {ShotChangeEvent} shot-change - After a reader put a step on the dial or took it off again
  * @fires {ShotProblemEvent} shot-problem - When a text has no setting in it, or an attribute could not be used
  * @csspart plate - The whole element
  * @csspart verdict - The sentence that sums up
@@ -45,19 +67,24 @@ type Expect = NonNullable<TrailOptions['expect']>;
  * @cssprop [--lampblack-gap=1em] - Space between parts
  * @cssprop [--lampblack-radius=0.2em] - Corners of buttons
  */
-export class SettingsTrail extends ShotElement {
+export class SettingsTrail extends ShotElement<TrailWords> {
   static override readonly shotKeys = ['clicksPerStop'] as const satisfies readonly ShotKey[];
 
+  static override readonly fields = EXPOSURE_FIELDS;
+  static override readonly book = trailBook;
   static override styles = [familyStyles, trailStyles];
 
   static override properties: PropertyDeclarations = {
-    steps: {}, expect: {}, written: {state: true}, draft: {state: true}, refused: {state: true}, copying: {state: true},
+    steps: {}, expect: {}, example: {type: Boolean}, written: {state: true}, draft: {state: true}, refused: {state: true}, copying: {state: true},
+    pasting: {state: true}, mending: {state: true}, dialled: {state: true},
   };
 
   /** The list as text, or one item a step; `null` reads what stands between the tags. @attr steps */
   declare steps: WrittenTrail | null;
   /** What is meant where nothing is said of the light. @attr expect */
   declare expect: Expect;
+  /** Whether the page's list is but an example. @attr example */
+  declare example: boolean;
   /** 1, 2 or 3. */
   declare clicksPerStop: 1 | 2 | 3;
 
@@ -65,9 +92,13 @@ export class SettingsTrail extends ShotElement {
   declare protected written: WrittenTrail;
   /** Text in the field while somebody works on it. */
   declare protected draft: string | null;
-  declare protected refused: {readonly name: 'steps' | 'expect'; readonly text: string; readonly wanted: string} | null;
+  declare protected refused: Refused | null;
   /** `copied`, or the text that could not be copied. */
   declare protected copying: {readonly text: string; readonly done: boolean} | null;
+  /** Whether a reader opened the field or closed it; `null` while none did. */
+  declare protected pasting: boolean | null;
+  declare protected mending: Mending | null;
+  declare protected dialled: Dialled | null;
 
   #trail: Trail = trail('');
   /** Worked out once for each list and what it is held to: a turned dial elsewhere must not wait for it. */
@@ -76,25 +107,28 @@ export class SettingsTrail extends ShotElement {
   #expect: Expect = 'same-light';
   /** The list as it was before any mend. */
   #original: WrittenTrail = '';
-  /** What was written where a mend now stands, by step and setting. */
-  #mended = new Map<string, string>();
-  /** The field stays open once a reader needed it. */
-  #pasting = false;
+  /** Whether the list is a reader's own. */
+  #own = false;
+  #mended: ReadonlyMap<string, string> = new Map<string, string>();
   #watch: MutationObserver | undefined;
 
   constructor() {
     super();
     this.steps = null;
     this.expect = 'same-light';
+    this.example = false;
     this.written = '';
     this.draft = null;
     this.refused = null;
     this.copying = null;
+    this.pasting = null;
+    this.mending = null;
+    this.dialled = null;
   }
 
   override connectedCallback(): void {
     // A property set before the element was defined hides the accessor until it is set again.
-    for (const name of ['steps', 'expect'] as const) {
+    for (const name of ['steps', 'expect', 'example'] as const) {
       if (!Object.hasOwn(this, name)) continue;
       const early: unknown = this[name];
       delete (this as Partial<Record<typeof name, unknown>>)[name];
@@ -103,7 +137,7 @@ export class SettingsTrail extends ShotElement {
     super.connectedCallback();
     this.#watch = new MutationObserver(() => { if (this.steps === null) this.#startFromPage(); });
     this.#watch.observe(this, {childList: true, characterData: true, subtree: true});
-    if (this.steps === null && !this.#mended.size && this.draft === null) this.#startFromPage();
+    if (this.steps === null && !this.#mended.size && this.draft === null && !this.#own) this.#startFromPage();
   }
 
   override disconnectedCallback(): void {
@@ -118,13 +152,15 @@ export class SettingsTrail extends ShotElement {
       else this.#start(this.steps);
     }
     if (changed.has('expect')) {
-      if (Object.hasOwn(WORDS.expects, this.expect ?? 'same-light')) {
-        this.#expect = this.expect ?? 'same-light';
+      const expect = this.expect ?? 'same-light';
+      if (EXPECTS.includes(expect)) {
+        this.#expect = expect;
         if (this.refused?.name === 'expect') this.refused = null;
-      } else this.#refuse('expect', this.expect, WORDS.expectWanted);
+      } else this.#refuse('expect', expect, this.words.expectWanted);
     }
     this.#trail = this.trail;
-    this.#pasting ||= this.refused !== null;
+    if (this.dialled && !stands(this.state, this.dialled.changes)) this.dialled = null;
+    if (this.refused) this.pasting = true;
   }
 
   /** What was pressed may be gone; the keyboard goes on where the next thing can be done. */
@@ -132,12 +168,12 @@ export class SettingsTrail extends ShotElement {
     await this.updateComplete;
     for (const selector of selectors) {
       const found = this.renderRoot.querySelector<HTMLElement>(selector);
-      if (found) { found.focus(); return; }
+      if (found) { found.focus({preventScroll: true}); return; }
     }
   }
 
   protected override verdictText(): string {
-    return verdictWords(this.#trail);
+    return verdictWords(this.words, this.#trail);
   }
 
   /** The list in use as the core sees it. */
@@ -154,15 +190,16 @@ export class SettingsTrail extends ShotElement {
   // —— what is read ——
 
   /** Begins with a new list. One without any setting is refused while there is another. */
-  #start(written: WrittenTrail): boolean {
+  #start(written: WrittenTrail, own = false): boolean {
     const text = typeof written === 'string' ? written : written.join('\n');
     if (text.trim() && !hasSetting(written)) {
-      this.#refuse('steps', text.trim(), WORDS.wanted);
+      this.#refuse('steps', text.trim(), this.words.wanted);
       return false;
     }
     this.#original = this.written = written;
-    this.#mended.clear();
-    this.draft = this.refused = this.copying = null;
+    this.#own = own;
+    this.#mended = new Map();
+    this.draft = this.refused = this.copying = this.mending = this.dialled = null;
     return true;
   }
 
@@ -172,8 +209,8 @@ export class SettingsTrail extends ShotElement {
     if (this.#trail.steps.length || hasSetting(written)) this.#start(written);
   }
 
-  #refuse(name: 'steps' | 'expect', text: string, wanted: string): void {
-    this.refused = {name, text, wanted};
+  #refuse(name: Refused['name'], text: string, wanted: string): void {
+    this.refused = {name, text};
     if (name === 'steps') this.draft = text;
     this.dispatchEvent(new ShotProblemEvent(new Problem(name, text, wanted)));
   }
@@ -185,32 +222,59 @@ export class SettingsTrail extends ShotElement {
     this.dispatchEvent(new TrailChangeEvent(this.trail));
   }
 
-  #mend(mend: Mend): void {
-    const key = `${mend.step} ${mend.setting}`;
-    if (!this.#mended.has(key)) this.#mended.set(key, mend.was);
-    this.written = rewritten(this.written, mendText(this.#trail.text, mend));
+  #rewrite(written: WrittenTrail, mended: ReadonlyMap<string, string>, mending: Mending | null): void {
+    this.written = written;
+    this.#mended = mended;
+    this.mending = mending;
     this.draft = null;
     this.#changed();
-    void this.#focus('.ways button', '.back');
   }
 
-  #back(): void {
-    this.#start(this.#original);
-    this.#changed();
+  #mend(mend: Mend): void {
+    const {written: before} = this;
+    const mended = this.#mended;
+    const key = `${mend.step} ${mend.setting}`;
+    this.#rewrite(rewritten(before, mendText(this.#trail.text, mend)), new Map([[key, mend.was], ...mended]), {mend, before, mended});
+    void this.#focus('.ways button', '.undo-mend');
+  }
+
+  #unmend({before, mended}: Mending): void {
+    this.#rewrite(before, mended, null);
     void this.#focus('.ways button');
   }
 
-  #paste(): void {
-    const text = this.draft ?? this.#trail.text;
-    this.#pasting = true;
-    if (this.#start(text)) this.#changed();
+  #back(): void {
+    this.#rewrite(this.#original, new Map(), null);
+    void this.#focus('.ways button');
   }
 
-  #putOnDial({exposure, said}: TrailStep): void {
-    if (!exposure) return;
-    const {aperture, shutter, iso} = exposure;
-    const correction = said?.taken === 'next' && typeof said.next === 'number' ? said.next : 0;
-    this.act({aperture, shutter, iso, meteredAperture: aperture, meteredShutter: shutter, meteredIso: iso, correction});
+  #pasteOwn(): void {
+    this.pasting = true;
+    void this.#focus('#lesson').then(() => {
+      const field = this.renderRoot.querySelector<HTMLTextAreaElement>('#lesson');
+      field?.select(); // what is pasted takes the place of the example
+      field?.scrollIntoView({block: 'nearest'});
+    });
+  }
+
+  #read(): void {
+    const text = this.draft ?? this.#trail.text;
+    this.pasting = true;
+    if (this.#start(text, true)) this.#changed();
+  }
+
+  #putOnDial(exposure: Exposure, {said}: TrailStep, at: number): void {
+    const before = this.state;
+    const changes = dialChanges(exposure, said);
+    this.act(changes);
+    this.dialled = {at, changes, before};
+    void this.#focus('.undo-dial');
+  }
+
+  #takeOffDial({at, changes, before}: Dialled): void {
+    this.replace(withKeysOf(this.state, before, Object.keys(changes) as (keyof Shot)[]), true);
+    this.dialled = null;
+    void this.#focus(`#dial-${at}`);
   }
 
   async #copy(): Promise<void> {
@@ -223,126 +287,94 @@ export class SettingsTrail extends ShotElement {
   // —— drawing ——
 
   protected override render(): TemplateResult {
-    const {steps, mends} = this.#trail;
+    const {words} = this;
+    const {steps} = this.#trail;
     const reach = reachOf(steps.flatMap(({link}) => link ?? []));
-    return html`<section class="plate" part="plate" aria-label=${WORDS.trail}>
-      <p class="verdict" part="verdict">${verdictWords(this.#trail)}</p>
-      ${mends.length ? html`<ul class="ways">${mends.flatMap((mend) => [this.#renderMend(mend, false), ...mend.others.map((other) => this.#renderMend(other, true))])}</ul>` : nothing}
-      ${steps.length ? html`<ol class="trail" part="trail">${steps.map((step, at) => html`<li>
-        ${step.link ? renderLink(step.link, at, reach) : nothing}
-        ${this.#renderStep(step, at)}
+    return html`<section class="plate" part="plate" aria-label=${words.trail} lang=${this.spokenLanguage}>
+      ${this.example && !this.#own && steps.length ? html`<p class="example">
+        <strong>${words.example}</strong> <button type="button" @click=${() => { this.#pasteOwn(); }}>${words.pasteOwn}</button>
+      </p>` : nothing}
+      <p class="verdict" part="verdict">${verdictWords(words, this.#trail)}</p>
+      ${this.#renderMending()}
+      ${steps.length ? html`${this.alone ? nothing : this.#renderDialling()}
+      <ol class="trail" part="trail">${steps.map((step, at) => html`<li>
+        ${step.link ? linkView(words, step.link, at, reach) : nothing}
+        ${stepView(words, this.#trail, at, this.#mended, this.alone ? nothing : this.#renderDial(step, at))}
       </li>`)}</ol>
-      ${steps.length > 1 ? html`<p class="note">${toleranceWords(this.#trail)}</p>` : nothing}
+      ${steps.length > 1 ? html`<p class="note">${words.tolerance[this.shot.clicksPerStop]} ${words.depthIs}</p>` : nothing}
       ${this.#renderTaking()}` : html`<slot></slot>`}
       ${this.#renderPaste()}
       ${this.renderAnnouncement()}
     </section>`;
   }
 
-  #renderMend(mend: Mend, instead: boolean): TemplateResult {
-    const [what, cost] = mendWords(mend, instead);
-    return html`<li><button type="button" @click=${() => { this.#mend(mend); }}><strong>${what}</strong><span>${cost}</span></button></li>`;
+  /** What was mended last, and what can be mended. */
+  #renderMending(): TemplateResult {
+    const {words, mending} = this;
+    const {mends} = this.#trail;
+    const way = (mend: Mend, instead: boolean): TemplateResult => {
+      const [what, cost] = mendWords(words, mend, instead);
+      return html`<li><button type="button" @click=${() => { this.#mend(mend); }}><strong>${what}</strong><span>${cost}</span></button></li>`;
+    };
+    return html`${mending ? html`<p class="done"><span id="mended">${mendedWords(words, mending.mend)}</span>
+        <button type="button" class="undo-mend" aria-describedby="mended" @click=${() => { this.#unmend(mending); }}>${words.undo}</button></p>` : nothing}
+      ${mends.length ? html`<ul class="ways">
+        ${mends.flatMap((mend) => [way(mend, false), ...mend.others.map((other) => way(other, true))])}
+      </ul>` : nothing}`;
   }
 
-  #renderStep(step: TrailStep, at: number): TemplateResult {
-    const problem = [stepProblem(step), unreadWords(step)].filter(Boolean).join(' ');
-    const {steps} = this.#trail;
-    const next = at === steps.length - 1 ? 'last' : steps[at + 1]?.link?.holds === false ? 'off' : '';
-    return html`<div class="row step">
-      <span class="rail ${next}"><span class="count">${at + 1}</span></span>
-      <div class="said">
-        <p class="taken">${step.exposure ? exposureWords(step.exposure, this.#trail.isoSaid) : '–'}</p>
-        <p class="typed wide">${this.#renderTyped(step, at)}</p>
-        ${problem ? html`<p class="problem wide">${problem}</p>` : nothing}
-        ${stepNotes(step, this.#trail.isoSaid).map((note) => html`<p class="note wide">${note}</p>`)}
-        ${step.exposure && !this.alone ? html`<button type="button" aria-label=${WORDS.dialOf(at + 1)}
-          @click=${() => { this.#putOnDial(step); }}>${WORDS.dial}</button>` : nothing}
-      </div>
-    </div>`;
+  /** What putting a step on the dial will do, before it is done. */
+  #renderDialling(): TemplateResult {
+    const {words, shot} = this;
+    const start = {aperture: shot.meteredAperture, shutter: shot.meteredShutter, iso: shot.meteredIso};
+    const withIso = this.#trail.isoSaid || start.iso !== shot.iso;
+    return html`<p class="note screen-only" id="dial-will">${words.dialWill(exposureWords(words, start, withIso), exposureWords(words, shot, withIso))}</p>`;
   }
 
-  /** The step as it was written, its settings marked, and what a mend wrote over struck through. */
-  #renderTyped({text, start, ...step}: TrailStep, at: number): unknown[] {
-    const found = [
-      ...SETTINGS.flatMap((setting) => (step[setting] ? [{setting, ...step[setting]}] : [])),
-      ...step.unread.map((word) => ({setting: 'unread', ...word})),
-    ].sort((one, two) => one.start - two.start);
-    let last = 0;
-    const parts: unknown[] = found.flatMap((place) => {
-      const [from, to] = [place.start - start, place.end - start];
-      const before = text.slice(last, from);
-      last = to;
-      const was = this.#mended.get(`${at} ${place.setting}`);
-      const slip = this.#trail.mends.some((mend) => mend.step === at && mend.setting === place.setting && mend.was);
-      return [before, was === undefined ? html`<b class=${slip ? 'slip' : place.setting}>${place.text}</b>`
-        : html`${was ? html`<del>${was}</del> ` : nothing}<ins>${place.text}</ins>`];
-    });
-    return [...parts, text.slice(last)];
+  #renderDial(step: TrailStep, at: number): TemplateResult | typeof nothing {
+    const {words, dialled} = this;
+    const {exposure} = step;
+    if (!exposure) return nothing;
+    if (dialled?.at !== at) {
+      return html`<button type="button" id="dial-${at}" aria-label=${words.dialOf(at + 1)} aria-describedby="dial-will"
+        @click=${() => { this.#putOnDial(exposure, step, at); }}>${words.dial}</button>`;
+    }
+    return html`<p class="done"><span id="dialled">${dialledWords(words, exposure, dialled.changes.correction, this.#trail.isoSaid)}</span>
+      <button type="button" class="undo-dial" aria-describedby="dialled" @click=${() => { this.#takeOffDial(dialled); }}>${words.undo}</button></p>`;
   }
 
   #renderTaking(): TemplateResult {
-    const {copying} = this;
+    const {copying, words} = this;
     return html`<div class="pair screen-only">
-      <button type="button" @click=${() => { void this.#copy(); }}>${WORDS.copy}</button>
-      ${this.#mended.size ? html`<button type="button" class="back" @click=${() => { this.#back(); }}>${WORDS.back}</button>` : nothing}
-      <span role="status">${copying?.done ? WORDS.copied : nothing}</span>
+      <button type="button" @click=${() => { void this.#copy(); }}>${words.copy}</button>
+      ${this.#mended.size ? html`<button type="button" @click=${() => { this.#back(); }}>${words.back}</button>` : nothing}
+      <span role="status">${copying?.done ? words.copied : nothing}</span>
     </div>
-    ${copying && !copying.done ? html`<div class="field"><label for="copy">${WORDS.copyHere}</label>
+    ${copying && !copying.done ? html`<div class="field"><label for="copy">${words.copyHere}</label>
       <textarea id="copy" readonly .value=${copying.text} @focus=${(event: Event) => { (event.target as HTMLTextAreaElement).select(); }}></textarea>
     </div>` : nothing}`;
   }
 
   #renderPaste(): TemplateResult {
-    const {refused} = this;
-    const problem = refused && refusedWords(refused.text, refused.wanted, this.#trail.steps.length > 0);
-    const wrong = refused?.name === 'steps';
-    return html`<details class="screen-only" ?open=${this.#pasting || !this.#trail.steps.length}>
-      <summary>${WORDS.paste}</summary>
-      <div class="paste">
-        <div class="field" part="field">
-          <label for="lesson">${WORDS.pasteLabel}</label>
-          <textarea id="lesson" spellcheck="false" .value=${live(this.draft ?? this.#trail.text)}
-            aria-invalid=${wrong ? 'true' : nothing} aria-describedby=${wrong ? 'lesson-problem' : nothing}
-            @input=${(event: Event) => { this.draft = (event.target as HTMLTextAreaElement).value; }}></textarea>
-          ${wrong ? html`<p class="problem" id="lesson-problem">${problem}</p>` : nothing}
-        </div>
-        <button type="button" @click=${() => { this.#paste(); }}>${WORDS.read}</button>
-        ${choiceField<Expect>({
-          id: 'expect', label: WORDS.expect, value: this.#expect,
-          options: [['same-light', WORDS.expects['same-light']], ['nothing', WORDS.expects.nothing]],
-          onChoose: (expect) => { this.#expect = this.expect = expect; this.#changed(); },
-        })}
-        ${problem && !wrong ? html`<p class="problem">${problem}</p>` : nothing}
-      </div>
+    const {words} = this;
+    const {steps, text} = this.#trail;
+    const open = this.pasting ?? !steps.length;
+    const view = open ? this.later(loadPasting) : undefined;
+    return html`<details class="screen-only" ?open=${open} @toggle=${(event: Event) => {
+      const {open: now} = event.currentTarget as HTMLDetailsElement;
+      if (now !== (this.pasting ?? !this.#trail.steps.length)) this.pasting = now;
+    }}>
+      <summary>${words.paste}</summary>
+      ${view?.pasteView(words, {
+        text: this.draft ?? text, refused: this.refused, kept: steps.length > 0, expect: this.#expect,
+        onInput: (draft) => { this.draft = draft; },
+        onRead: () => { this.#read(); },
+        onExpect: (expect) => { this.#expect = this.expect = expect; this.#changed(); },
+      }) ?? (view === null ? html`<p class="problem">${words.say.family.unreachable}</p>` : nothing)}
     </details>`;
   }
 }
 
 function hasSetting(written: WrittenTrail): boolean {
   return trail(written).steps.some((step) => SETTINGS.some((setting) => step[setting]));
-}
-
-function renderLink(link: TrailLink, at: number, reach: number): TemplateResult {
-  const wish = typeof link.meant?.wish === 'number' ? link.meant.wish : null;
-  const off = link.holds === false ? 'off' : '';
-  return html`<div class="row">
-    <span class="rail between-rail ${off}" aria-hidden="true">${WORDS.signs[`${link.holds}`]}</span>
-    <div class="between">
-      <dl class="rules">${renderRule(WORDS.light, link.light, wish, reach)}${renderRule(WORDS.depth, link.depth, null, reach)}</dl>
-      <div><p class="outcome ${off}">${linkWords(link, at)}</p><p class="note">${changeWords(link)}</p></div>
-    </div>
-  </div>`;
-}
-
-function renderRule(name: 'light' | 'depth', stops: number, wish: number | null, reach: number): TemplateResult {
-  const {ticks, zero, bar, meant, beyond} = ruleFor(stops, wish, reach);
-  return html`<dt>${name}</dt>
-    <dd><svg viewBox="0 0 ${RULE.width} ${RULE.height}" preserveAspectRatio="none" aria-hidden="true">
-      <line class="base" x1="0" x2=${RULE.width} y1="7" y2="7"></line>
-      ${ticks.map((x) => svg`<line class="tick" x1=${x} x2=${x} y1="4" y2="10"></line>`)}
-      <line class="zero" x1=${zero} x2=${zero} y1="0" y2="14"></line>
-      <rect class="bar ${name}" x=${bar.x} y="4" width=${bar.width} height="6"></rect>
-      ${meant === null ? nothing : svg`<line class="meant" x1=${meant} x2=${meant} y1="0" y2="14"></line>`}
-    </svg></dd>
-    <dd>${beyond ? '⟶ ' : ''}${signedStops(stops)}</dd>`;
 }

@@ -1,6 +1,11 @@
 import {css} from 'lit';
 
 export const trailStyles = css`
+  .example { margin: 0; display: flex; flex-wrap: wrap; gap: 0.3em 0.8em; align-items: center; }
+  .example strong { padding-inline: 0.5em; border: 1px dashed currentColor; }
+  .example + .verdict { margin-block-start: -0.4em; }
+  .done { margin: 0; display: flex; flex-wrap: wrap; gap: 0.3em 0.8em; align-items: center; }
+  .done > span { flex: 0 1 auto; min-inline-size: 0; }
   .trail { display: grid; }
   .trail > li { display: grid; }
   .row { display: grid; grid-template-columns: 2em minmax(0, 1fr); gap: 0 0.8em; }
@@ -51,6 +56,7 @@ export const trailStyles = css`
     .between { grid-template-columns: minmax(0, 20em) minmax(0, 1fr); align-items: center; }
     .said > .wide { grid-column: 2; }
     .said > button { grid-column: 3; grid-row: 1 / span 3; margin: 0; }
+    .said > .done { grid-column: 1 / -1; }
   }
   @media (forced-colors: active) {
     .rules line { stroke: CanvasText; }
