@@ -1,10 +1,14 @@
-/** Builds every project of examples/ against the packed library, each in a folder of its own, and looks at what came out. */
+/**
+ * Builds every project of examples/ against the packed library, each in a folder of its own, looks at what came out and does in
+ * Chromium what a reader of its page would do.
+ */
 import {execFile, execFileSync} from 'node:child_process';
 import {cpSync, existsSync, mkdirSync, mkdtempSync, readFileSync, readdirSync, rmSync, statSync, symlinkSync} from 'node:fs';
 import {tmpdir} from 'node:os';
 import {join} from 'node:path';
 import {promisify} from 'node:util';
-import {gzipSync} from 'node:zlib';
+import {gzipped} from './chunks.mjs';
+import {readersOf} from './example-readers.mjs';
 import {ROOT, fail} from './set-up.mjs';
 
 const EXAMPLES = `${ROOT}examples/`;
@@ -16,7 +20,7 @@ if (!existsSync(`${ROOT}dist/core/index.js`)) fail('There is no build to check. 
 const CHECKS = {
   rollup: (built) => [
     [built.text('main.js').includes("customElements.define('stop-trade-dial'"), 'the dial is defined'],
-    [gzipSync(built.text('compute.js')).length < 1500, 'one function brings in only what it uses'],
+    [gzipped(built.text('compute.js')) < 1500, 'one function brings in only what it uses'],
     [!built.text('compute.js').includes('HTMLElement'), 'the core brings in no element'],
   ],
   'vite-react': (built) => [
@@ -32,24 +36,33 @@ const CHECKS = {
 };
 
 const folder = mkdtempSync(join(tmpdir(), 'lampblack-examples-'));
+const seconds = (since) => `${((Date.now() - since) / 1000).toFixed(0)} s`;
 const began = Date.now();
 try {
   installTools();
-  const install = ['install', '--no-audit', '--no-fund', '--loglevel=error', '--prefer-offline', '--ignore-scripts', '--no-save', '--no-package-lock'];
-  const [{filename}] = JSON.parse(execFileSync('npm', ['pack', '--json', '--silent', '--pack-destination', folder], {cwd: ROOT, encoding: 'utf8'}));
-  // The library as somebody gets it, once: its tarball, and what that depends on.
-  mkdirSync(join(folder, 'library'));
-  execFileSync('npm', [...install, '--prefix', join(folder, 'library'), join(folder, filename)], {stdio: ['ignore', 'ignore', 'inherit']});
-
+  const tarball = installLibrary();
   const names = readdirSync(EXAMPLES).filter((name) => existsSync(`${EXAMPLES}${name}/package.json`) && name !== 'node_modules');
   const unchecked = names.filter((name) => !CHECKS[name]);
   if (unchecked.length) throw new Error(`nothing is checked of ${unchecked.join(', ')}`);
-  for (const name of names) await build(name);
-  console.log(`Built ${names.join(', ')} against ${filename} in ${((Date.now() - began) / 1000).toFixed(0)} s.`);
+  const building = Date.now();
+  await Promise.all(names.map(build));
+  console.log(`Built ${names.join(', ')} against ${tarball} in ${seconds(building)}.`);
+  const reading = Date.now();
+  await readersOf(folder, names);
+  console.log(`Read and turned the page of each in Chromium in ${seconds(reading)}. All in all ${seconds(began)}.`);
 } catch (error) {
-  fail(`An example does not build: ${[error.message, error.stdout, error.stderr].filter(Boolean).join('\n')}`);
+  fail(`An example does not work: ${[error.message, error.stdout, error.stderr].filter(Boolean).join('\n')}`);
 } finally {
   rmSync(folder, {recursive: true, force: true});
+}
+
+/** The library as somebody gets it, once: its tarball, and what that depends on. @returns name of the tarball */
+function installLibrary() {
+  const [{filename}] = JSON.parse(execFileSync('npm', ['pack', '--json', '--silent', '--pack-destination', folder], {cwd: ROOT, encoding: 'utf8'}));
+  mkdirSync(join(folder, 'library'));
+  execFileSync('npm', ['install', '--no-audit', '--no-fund', '--loglevel=error', '--prefer-offline', '--ignore-scripts', '--no-save', '--no-package-lock',
+    '--prefix', join(folder, 'library'), join(folder, filename)], {stdio: ['ignore', 'ignore', 'inherit']});
+  return filename;
 }
 
 /** Installs what the examples build with when it is missing or the lock file is newer. */
