@@ -1,7 +1,9 @@
-import {expect, fixture, html} from '@open-wc/testing';
+import {expect, fixture, html, waitUntil} from '@open-wc/testing';
 import {sendKeys, sendMouse} from '@web/test-runner-commands';
 import '../../src/elements/stop-trade-dial/define.js';
 import type {StopTradeDial} from '../../src/elements/stop-trade-dial/class.js';
+import {EMPTY_STATE} from '../../src/core/shot/state.js';
+import {benchNamed} from '../../src/elements/shared/bench.js';
 import type {ShotChangeEvent, ShotProblemEvent} from '../../src/elements/shared/events.js';
 
 const lesson = () => fixture<StopTradeDial>(html`
@@ -20,6 +22,14 @@ async function typeInto(el: StopTradeDial, id: string, text: string): Promise<vo
   await sendKeys({type: text});
   await sendKeys({press: 'Tab'});
   await el.updateComplete;
+}
+
+async function open(el: StopTradeDial, fold: string): Promise<HTMLElement> {
+  const details = el.shadowRoot?.querySelector<HTMLDetailsElement>(`details.${fold}`) as HTMLDetailsElement;
+  details.open = true;
+  await waitUntil(() => details.children.length > 1, 'the fold has arrived');
+  await el.updateComplete;
+  return details;
 }
 
 describe('stop-trade-dial', () => {
@@ -59,6 +69,7 @@ describe('stop-trade-dial', () => {
   it('shows the way there in whole stops', async () => {
     const el = await lesson();
     await typeInto(el, 'aperture', '11');
+    await open(el, 'changed');
     const steps = [...el.shadowRoot?.querySelectorAll('.path li') ?? []].map((li) => li.textContent?.replace(/\s/g, ' '));
     expect(steps).to.deep.equal(['f/2.8 at 1/25 s', 'f/4 at 1/13 s', 'f/5.6 at 1/6 s', 'f/8 at 0.3 s', 'f/11 at 0.6 s']);
   });
@@ -117,11 +128,12 @@ describe('stop-trade-dial', () => {
   it('takes a start as a tutorial writes it, correction and all', async () => {
     const el = await lesson();
     await typeInto(el, 'start', '1/25 f/8 +2');
+    await waitUntil(() => el.correction === 2, 'the start is read');
     expect(el.meteredAperture).to.be.closeTo(8, 1e-9);
     expect(el.correction).to.equal(2);
     expect(el.shutter).to.be.closeTo(2 ** (-8 / 3), 1e-9);
     await typeInto(el, 'start', 'no numbers here');
-    expect(words(el)).to.contain('“no numbers here” does not read as a setting');
+    await waitUntil(() => words(el).includes('“no numbers here” does not read as a setting'), 'the problem is said');
     expect(el.meteredAperture).to.be.closeTo(8, 1e-9);
   });
 
@@ -134,6 +146,44 @@ describe('stop-trade-dial', () => {
     await el.updateComplete;
     expect(el.iso).to.be.closeTo(400, 1e-9);
     expect(verdict(el)).to.contain('gives the same light');
+  });
+
+  it('says what a way out did and takes it back, as if nobody had said anything', async () => {
+    const el = await fixture<StopTradeDial>(html`<stop-trade-dial aperture="f/8" shutter="15 s" shutter-slowest='30"'></stop-trade-dial>`);
+    await typeInto(el, 'aperture', 'f/22');
+    const way = [...el.shadowRoot?.querySelectorAll<HTMLButtonElement>('.ways button') ?? []].find((button) => button.textContent?.includes('ISO'));
+    way?.click();
+    await el.updateComplete;
+    expect(el.shadowRoot?.querySelector('.done')?.textContent?.replace(/\s+/g, ' ')).to.contain('Done: f/22 at 30 s, ISO 400.');
+    const undo = el.shadowRoot?.querySelector<HTMLButtonElement>('.undo');
+    await waitUntil(() => el.shadowRoot?.activeElement === undo, 'the hand is on what takes it back');
+    undo?.click();
+    await el.updateComplete;
+    expect(el.iso).to.equal(100);
+    expect(verdict(el)).to.contain('f/22 at 30 s comes out 2 stops too dark');
+    expect(el.shadowRoot?.querySelector('.undo')).to.equal(null);
+    // The text stands in its field again as it was typed.
+    expect((el.shadowRoot?.getElementById('aperture') as HTMLInputElement).value).to.equal('f/22');
+  });
+
+  it('counts in what close-up takes beyond where it was metered, and says so', async () => {
+    // Textbook close-up optics: life size takes 2·log2(1 + 1) = 2 stops; metered by hand, all of it is to be made up for.
+    const bench = await fixture<HTMLElement>(html`<div>
+      <stop-trade-dial bench="close-up" metered-aperture="f/8" metered-shutter="1/4" aperture="f/8" shutter="1 s"></stop-trade-dial>
+    </div>`);
+    const el = bench.querySelector('stop-trade-dial') as StopTradeDial;
+    expect(verdict(el)).to.equal('f/8 at 1 s is 2 stops brighter than f/8 at 1/4 s.');
+    benchNamed('close-up').change({...EMPTY_STATE, values: {...benchNamed('close-up').state.values, sensorWidth: 36, fieldWidth: 36, meteredMagnification: 0}});
+    await el.updateComplete;
+    expect(verdict(el)).to.equal('f/8 at 1 s gives the same light as f/8 at 1/4 s.');
+    expect(words(el)).to.contain('Close-up takes 2 stops of light that a hand-held meter does not see; that is counted in.');
+    await typeInto(el, 'aperture', 'f/16');
+    expect(el.shutter).to.be.closeTo(4, 1e-9);
+    // A start metered behind the lens was metered from here.
+    el.shadowRoot?.querySelector<HTMLButtonElement>('.pair button')?.click();
+    await el.updateComplete;
+    expect(el.shot.meteredMagnification).to.equal(1);
+    expect(words(el)).to.not.contain('lose-up takes');
   });
 
   it('says when a setting is off, and mends it', async () => {

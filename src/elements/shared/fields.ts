@@ -42,13 +42,16 @@ export function choiceField<T extends string>(field: {
   readonly label: string;
   readonly value: T;
   readonly options: readonly (readonly [value: T, label: string])[];
+  /** Shown under the field. */
+  readonly hint?: string | undefined;
   readonly onChoose: (value: T) => void;
 }): TemplateResult {
   return html`<div class="field" part="field">
     <label for=${field.id}>${field.label}</label>
-    <select id=${field.id} .value=${live(field.value)}
+    <select id=${field.id} .value=${live(field.value)} aria-describedby=${field.hint ? `${field.id}-hint` : nothing}
       @change=${(event: Event) => { field.onChoose((event.target as HTMLSelectElement).value as T); }}>
       ${field.options.map(([value, label]) => html`<option value=${value} ?selected=${value === field.value}>${label}</option>`)}
     </select>
+    ${field.hint ? html`<p class="note" id="${field.id}-hint">${field.hint}</p>` : nothing}
   </div>`;
 }

@@ -3,12 +3,17 @@ import type {Limits} from '../../core/exposure/clicks.js';
 import {exposureStops, SETTINGS, type Exposure, type Setting} from '../../core/exposure/stops.js';
 import {trade, type Trade} from '../../core/exposure/trade.js';
 import type {Shot} from '../../core/shot/shot.js';
+import {closeUpOf} from './close-up.js';
 
 /** How the setting in use stands to the start. */
 export interface Balance {
   readonly start: Exposure;
   readonly setting: Exposure;
   readonly correction: number;
+  /** Stops that close-up takes beyond what it took where the start was metered. What is asked is counted with them. */
+  readonly closeUp: number;
+  /** Whether the start was metered by hand, where close-up takes nothing. */
+  readonly handHeld: boolean;
   /** Stops by which the setting is brighter (+) or darker (−) than asked. */
   readonly off: number;
   /** Whether that is no more than half a click. */
@@ -57,6 +62,7 @@ export function afterSetting(shot: Shot, driven: Setting, value: number, pay: Se
 export function balanceOf(shot: Shot): Balance {
   const [start, setting] = [startOf(shot), settingOf(shot)];
   const {pay, correction} = shot;
+  const closeUp = closeUpOf(shot);
   const {[pay]: _paid, ...change} = setting;
   let result: Trade;
   try {
@@ -66,12 +72,15 @@ export function balanceOf(shot: Shot): Balance {
     const {limits: _limits, ...unlimited} = requestOf(shot, pay);
     result = trade({...unlimited, change});
   }
-  const off = exposureStops(start, setting) - correction + 0;
+  const off = exposureStops(start, setting) - correction - closeUp + 0;
   return {
-    start, setting, correction, off, pay, trade: result, even: Math.abs(off) <= 0.5 / shot.clicksPerStop + NOTHING,
+    start, setting, correction, closeUp, handHeld: shot.meteredMagnification === 0, off, pay, trade: result, even: Math.abs(off) <= 0.5 / shot.clicksPerStop + NOTHING,
   };
 }
 
 function requestOf(shot: Shot, pay: Setting) {
-  return {from: startOf(shot), correction: shot.correction, pay, clicksPerStop: shot.clicksPerStop, limits: limitsOf(shot)};
+  return {from: startOf(shot), correction: shot.correction + closeUpOf(shot), pay, clicksPerStop: shot.clicksPerStop, limits: limitsOf(shot)};
 }
+
+/** The setting that hands turn on the dial: not the one that pays, and never the ISO. */
+export const drivenBy = (pay: Setting): Exclude<Setting, 'iso'> => (pay === 'aperture' ? 'shutter' : 'aperture');

@@ -1,29 +1,38 @@
-import {html, nothing, svg, type PropertyDeclarations, type PropertyValues, type SVGTemplateResult, type TemplateResult} from 'lit';
+import {html, nothing, type PropertyDeclarations, type PropertyValues, type TemplateResult} from 'lit';
 import {Problem} from '../../core/problem.js';
 import {nearestClick, type ClicksPerStop} from '../../core/exposure/clicks.js';
-import {likelyMisreadings} from '../../core/exposure/misread.js';
-import {readExposure} from '../../core/exposure/read-exposure.js';
 import {readAperture, readIso} from '../../core/exposure/read.js';
+import type {ExposureReading} from '../../core/exposure/read-exposure.js';
 import {readShutter} from '../../core/exposure/read-shutter.js';
-import type {Reading} from '../../core/exposure/reading.js';
-import {afterStops, SETTINGS, lightStops, type Setting} from '../../core/exposure/stops.js';
-import {writeAperture, writeShutter} from '../../core/exposure/write.js';
+import {afterStops, SETTINGS, type Exposure, type Setting} from '../../core/exposure/stops.js';
 import {EXPOSURE_FIELDS} from '../../core/shot/exposure-fields.js';
 import type {Shot, ShotKey} from '../../core/shot/shot.js';
+import type {ShotState} from '../../core/shot/state.js';
 import {choiceField, textField} from '../shared/fields.js';
 import {ShotElement} from '../shared/shot-element.js';
 import {familyStyles} from '../shared/styles.js';
-import {afterSetting, balanceOf, limitsOf, payerFor, settingOf, startOf, type Balance} from './balance.js';
+import {takenBack} from '../shared/undo.js';
+import {afterSetting, balanceOf, drivenBy, limitsOf, payerFor, settingOf, startOf, type Balance} from './balance.js';
 import {dialBook} from './book.js';
-import {RADII, SIDE, angleOf, layOut, place, turnBetween, type Dial, type Mark} from './draw.js';
+import {magnificationNow} from './close-up.js';
+import {dialView, type DialHands} from './dial-view.js';
+import {SIDE, angleOf, layOut, turnBetween, type Dial} from './draw.js';
+import {mendingView, type Mending, type Readings} from './mending.js';
 import {dialStyles} from './styles.js';
-import {
-  balanceWords, exposureText, exposureWords, misreadWords, priceWords, roundingWords, steadyWords, takeOtherWords, takenWords, verdictWords,
-  wayOutWords, type Way,
-} from './speech.js';
+import {closeUpWords, exposureText, exposureWords, priceWords, roundingWords, steadyWords, verdictWords} from './speech.js';
 import type {DialWords} from './words/en.js';
 
 const READERS = {aperture: readAperture, shutter: readShutter, iso: readIso} as const;
+
+/** What stands behind the folds, and what reads a start: fetched once they are wanted. */
+const loadFolds = () => import('./folds-view.js');
+const loadStartReader = () => import('../../core/exposure/read-exposure.js');
+
+/** Everything a trade changes. */
+const TRADED = ['aperture', 'shutter', 'iso', 'meteredAperture', 'meteredShutter', 'meteredIso', 'meteredMagnification', 'correction'] as const;
+
+/** Degrees beside the hand within which a press takes hold of it. */
+const ON_THE_HAND = 12;
 
 /**
  * Two facing rings, shutter and aperture: every pair that faces gives the same light at the ISO held.
@@ -36,7 +45,7 @@ const READERS = {aperture: readAperture, shutter: readShutter, iso: readIso} as 
  * @attr {string} iso - ISO speed: `100`
  * @attr {string} metered-aperture - Where the trade starts; the setting itself when left out. So with `metered-shutter`, `metered-iso`
  * @attr {string} correction - Stops the picture should become brighter by: `+2`, `-1/3`
- * @attr {string} pay - What answers a change: `aperture`, `shutter` or `iso`
+ * @attr {string} pay - What keeps the light when another is changed: `aperture`, `shutter` or `iso`
  * @attr {string} clicks-per-stop - Clicks of the dials: `full`, `half` or `third`
  * @attr {string} aperture-widest - f-number fully open. So with `aperture-smallest`, `shutter-fastest`, `shutter-slowest`, `iso-lowest`, `iso-highest`
  * @fires {ShotChangeEvent} shot-change - After a reader changed something; `changes` and the whole `shot` in base units
@@ -62,7 +71,7 @@ export class StopTradeDial extends ShotElement<DialWords> {
   static override readonly book = dialBook;
   static override styles = [familyStyles, dialStyles];
 
-  static override properties: PropertyDeclarations = {holding: {state: true}, startTyped: {state: true}};
+  static override properties: PropertyDeclarations = {holding: {state: true}, startTyped: {state: true}, opened: {state: true}};
 
   /** f-number set now, exact. */
   declare aperture: number;
@@ -78,27 +87,31 @@ export class StopTradeDial extends ShotElement<DialWords> {
   declare meteredIso: number;
   /** Stops brighter that are asked for. */
   declare correction: number;
-  /** What answers a change of another setting. */
+  /** What keeps the light when another setting is changed. */
   declare pay: Setting;
   /** 1, 2 or 3. */
   declare clicksPerStop: ClicksPerStop;
 
   declare protected holding: boolean;
   declare protected startTyped: {readonly text: string; readonly problem?: Problem} | null;
+  declare protected opened: boolean;
 
   #balance: Balance | undefined;
   #dial: Dial | undefined;
   #grip: {readonly pointer: number; angle: number; turned: number; readonly from: Shot} | undefined;
+  #done: {readonly setting: Exposure; readonly before: ShotState} | undefined;
 
   constructor() {
     super();
     this.holding = false;
     this.startTyped = null;
+    this.opened = false;
   }
 
   protected override willUpdate(changed: PropertyValues): void {
     super.willUpdate(changed);
     const {shot} = this;
+    if (SETTINGS.some((name) => this.#done && this.#done.setting[name] !== shot[name])) this.#done = undefined;
     try {
       const {aperture, shutter} = limitsOf(shot);
       this.#balance = balanceOf(shot);
@@ -133,7 +146,7 @@ export class StopTradeDial extends ShotElement<DialWords> {
 
   #startChanges(from: Shot): Partial<Shot> {
     const {aperture, shutter, iso} = startOf(from);
-    return {meteredAperture: aperture, meteredShutter: shutter, meteredIso: iso};
+    return {meteredAperture: aperture, meteredShutter: shutter, meteredIso: iso, meteredMagnification: from.meteredMagnification};
   }
 
   #typeSetting(setting: Setting, text: string): void {
@@ -142,25 +155,26 @@ export class StopTradeDial extends ShotElement<DialWords> {
     else this.#set(setting, reading.value, {[setting]: text});
   }
 
-  #typeStart(text: string): void {
-    const {shot} = this;
-    const found = readExposure(text, shot.clicksPerStop);
-    if (!found.aperture && !found.shutter) {
-      this.startTyped = {text, problem: new Problem('start', text, this.words.startWanted)};
-      return;
-    }
+  async #typeStart(text: string): Promise<void> {
     this.startTyped = {text};
+    const found = await loadStartReader().then(({readExposure}) => readExposure(text, this.shot.clicksPerStop), () => undefined);
+    if (this.startTyped?.text !== text) return; // something else was typed meanwhile
+    if (found?.aperture || found?.shutter) this.#startAsRead(found);
+    else this.startTyped = {text, problem: new Problem('start', text, found ? this.words.startWanted : this.words.say.family.unreachable)};
+  }
+
+  #startAsRead({aperture, shutter, iso, correction}: ExposureReading): void {
+    const {meteredAperture, meteredShutter, meteredIso, meteredMagnification} = this.shot;
     const start = {
-      aperture: found.aperture?.value ?? shot.meteredAperture,
-      shutter: found.shutter?.value ?? shot.meteredShutter,
-      iso: found.iso?.value ?? shot.meteredIso,
+      aperture: aperture?.value ?? meteredAperture, shutter: shutter?.value ?? meteredShutter, iso: iso?.value ?? meteredIso,
     };
-    this.#startFrom(start, found.correction?.value ?? 0);
+    // Metered behind the lens it was metered from here.
+    this.#startFrom(start, correction?.value ?? 0, meteredMagnification && magnificationNow(this.shot));
   }
 
   /** Begins a new trade; the correction is paid at once. */
-  #startFrom({aperture, shutter, iso}: ReturnType<typeof settingOf>, correction: number): void {
-    const start = {meteredAperture: aperture, meteredShutter: shutter, meteredIso: iso};
+  #startFrom({aperture, shutter, iso}: Exposure, correction: number, meteredMagnification = magnificationNow(this.shot)): void {
+    const start = {meteredAperture: aperture, meteredShutter: shutter, meteredIso: iso, meteredMagnification};
     this.#correct(correction, {...this.shot, ...start, aperture, shutter, iso}, {});
   }
 
@@ -180,9 +194,20 @@ export class StopTradeDial extends ShotElement<DialWords> {
     this.#correct((Math.round(correction * clicksPerStop) + clicks) / clicksPerStop);
   }
 
+  /** Takes a way out, says so where it stood, and leaves the hand on what takes it back. */
+  #press = async ({changes, meant}: Mending): Promise<void> => {
+    const before = this.state;
+    if (meant) this.#set(...meant);
+    else this.act({...this.#startChanges(this.shot), ...changes});
+    this.#done = {setting: settingOf(this.shot), before};
+    this.requestUpdate();
+    await this.updateComplete;
+    this.renderRoot.querySelector<HTMLElement>('.undo')?.focus({preventScroll: true});
+  };
+
   /** Turns the hand by whole clicks, clockwise positive: a smaller aperture and a longer time. */
   #turn(clicks: number, from: Shot = this.shot): void {
-    const driven: Setting = from.pay === 'aperture' ? 'shutter' : 'aperture';
+    const driven = drivenBy(from.pay);
     const range = limitsOf(from)[driven];
     const here = nearestClick(driven, from[driven], from.clicksPerStop, range).value;
     const stops = (driven === 'aperture' ? -clicks : clicks) / from.clicksPerStop;
@@ -199,230 +224,144 @@ export class StopTradeDial extends ShotElement<DialWords> {
     return angleOf((event.clientX - box.left) * SIDE / box.width, (event.clientY - box.top) * SIDE / box.height);
   }
 
-  #onGrab = (event: PointerEvent): void => {
-    if (event.button !== 0 || !this.#dial) return;
-    const angle = this.#angleAt(event);
-    (event.currentTarget as SVGSVGElement).setPointerCapture(event.pointerId);
-    this.holding = true;
-    // A press away from the hand brings the hand there; a press on it takes hold of it where it is.
-    const away = turnBetween(this.#dial.hand, angle);
-    this.#grip = {pointer: event.pointerId, angle, turned: Math.abs(away) > 12 ? away : 0, from: this.shot};
-    if (this.#grip.turned) this.#follow();
-    this.renderRoot.querySelector<SVGGElement>('.hand-group')?.focus({preventScroll: true});
-    event.preventDefault();
-  };
-
-  #onDrag = (event: PointerEvent): void => {
-    if (!this.#grip || event.pointerId !== this.#grip.pointer) return;
-    const angle = this.#angleAt(event);
-    this.#grip.turned += turnBetween(this.#grip.angle, angle);
-    this.#grip.angle = angle;
-    this.#follow();
-  };
-
-  #onRelease = (): void => {
-    this.#grip = undefined;
-    this.holding = false;
+  readonly #hands: DialHands = {
+    grab: (event) => {
+      if (event.button !== 0 || !this.#dial) return;
+      const angle = this.#angleAt(event);
+      (event.currentTarget as SVGSVGElement).setPointerCapture(event.pointerId);
+      this.holding = true;
+      // A press away from the hand brings the hand there; a press on it takes hold of it where it is.
+      const away = turnBetween(this.#dial.hand, angle);
+      this.#grip = {pointer: event.pointerId, angle, turned: Math.abs(away) > ON_THE_HAND ? away : 0, from: this.shot};
+      if (this.#grip.turned) this.#follow();
+      this.renderRoot.querySelector<SVGGElement>('.hand-group')?.focus({preventScroll: true});
+      event.preventDefault();
+    },
+    drag: (event) => {
+      if (!this.#grip || event.pointerId !== this.#grip.pointer) return;
+      const angle = this.#angleAt(event);
+      this.#grip.turned += turnBetween(this.#grip.angle, angle);
+      this.#grip.angle = angle;
+      this.#follow();
+    },
+    release: () => {
+      this.#grip = undefined;
+      this.holding = false;
+    },
+    key: (event) => {
+      const {clicksPerStop} = this.shot;
+      const steps: Readonly<Record<string, number>> = {
+        ArrowRight: 1, ArrowUp: 1, ArrowLeft: -1, ArrowDown: -1,
+        PageUp: clicksPerStop, PageDown: -clicksPerStop, Home: -100, End: 100,
+      };
+      const clicks = steps[event.key];
+      if (clicks === undefined || event.altKey || event.ctrlKey || event.metaKey) return;
+      event.preventDefault();
+      this.#turn(clicks);
+    },
   };
 
   #follow(): void {
     if (!this.#grip || !this.#dial) return;
     const {from, turned} = this.#grip;
-    const clicks = Math.round(turned / this.#dial.perStop * from.clicksPerStop);
-    this.#turn(clicks, from);
+    this.#turn(Math.round(turned / this.#dial.perStop * from.clicksPerStop), from);
   }
-
-  #onKey = (event: KeyboardEvent): void => {
-    const {clicksPerStop} = this.shot;
-    const steps: Readonly<Record<string, number>> = {
-      ArrowRight: 1, ArrowUp: 1, ArrowLeft: -1, ArrowDown: -1,
-      PageUp: clicksPerStop, PageDown: -clicksPerStop, Home: -100, End: 100,
-    };
-    const clicks = steps[event.key];
-    if (clicks === undefined || event.altKey || event.ctrlKey || event.metaKey) return;
-    event.preventDefault();
-    this.#turn(clicks);
-  };
 
   // —— drawing ——
 
   protected override render(): TemplateResult {
-    const [balance, dial] = [this.#balance, this.#dial];
+    const [balance, dial, {words}] = [this.#balance, this.#dial, this];
     if (!balance || !dial) return html`<slot></slot>`;
-    const [rounding, price, steady] = [roundingWords(this.words, balance), priceWords(this.words, balance), steadyWords(this.words, balance.setting.shutter)];
-    return html`<section class="plate" part="plate" aria-label=${this.words.dial} lang=${this.spokenLanguage}>
-      <p class="verdict" part="verdict">${verdictWords(this.words, balance)}</p>
-      ${rounding || price ? html`<p class="reason">${rounding} ${price}</p>` : nothing}
+    const reasons = [closeUpWords(words, balance), roundingWords(words, balance), priceWords(words, balance)].filter(Boolean).join(' ');
+    const steady = steadyWords(words, balance.setting.shutter);
+    return html`<section class="plate" part="plate" aria-label=${words.dial} lang=${this.spokenLanguage}>
+      <p class="verdict" part="verdict">${verdictWords(words, balance)}</p>
+      ${reasons ? html`<p class="reason">${reasons}</p>` : nothing}
       <div class="body">
-        ${this.#renderDial(dial, balance)}
+        ${dialView(words, dial, this.shot, this.holding, this.#hands)}
         <div class="plate-part">
           ${this.#renderFields()}
           ${this.#renderMending(balance)}
         </div>
       </div>
-      ${this.#renderChanges(balance)}
       ${steady ? html`<p class="note">${steady}</p>` : nothing}
-      ${this.#renderLimits()}
+      <div class="folds">${this.#renderChanges(balance)} ${this.#renderLimits()}</div>
       ${this.renderAnnouncement()}
     </section>`;
   }
 
-  #renderDial(dial: Dial, {setting}: Balance): TemplateResult {
-    const range = limitsOf(this.shot);
-    const driven: Setting = this.shot.pay === 'aperture' ? 'shutter' : 'aperture';
-    const at = (value: number) => nearestClick(driven, value, this.shot.clicksPerStop, range[driven]).index;
-    const [least, most] = range[driven] ?? [1, 1];
-    const tip = place(dial.hand, RADII.rim);
-    return html`<svg part="dial" class="dial ${this.holding ? 'held' : ''}" viewBox="0 0 ${SIDE} ${SIDE}" direction="ltr"
-        @pointerdown=${this.#onGrab} @pointermove=${this.#onDrag} @pointerup=${this.#onRelease} @pointercancel=${this.#onRelease}>
-      <circle class="face" cx=${SIDE / 2} cy=${SIDE / 2} r=${RADII.joint}></circle>
-      <circle class="joint" cx=${SIDE / 2} cy=${SIDE / 2} r=${RADII.joint}></circle>
-      <circle class="rim" cx=${SIDE / 2} cy=${SIDE / 2} r=${RADII.rim}></circle>
-      ${dial.shutter.map((mark) => tick(mark, RADII.joint, mark.whole ? RADII.outerTick : RADII.outerTick - 5, RADII.outerLabel))}
-      ${dial.aperture.map((mark) => tick(mark, RADII.joint, mark.whole ? RADII.innerTick : RADII.innerTick + 5, RADII.innerLabel))}
-      ${facing(dial.hand, RADII.outerLabel, printed('shutter', setting.shutter))} ${facing(dial.hand, RADII.innerLabel, printed('aperture', setting.aperture))}
-      <g class="hand-group" role="slider" tabindex="0" aria-label=${this.words.hand} aria-valuemin=${at(least)} aria-valuemax=${at(most)}
-          aria-valuenow=${at(setting[driven])} aria-valuetext=${exposureWords(this.words, setting, false)} @keydown=${this.#onKey}>
-        <circle class="ring-focus" cx=${SIDE / 2} cy=${SIDE / 2} r=${RADII.hub - 3}></circle>
-        <rect class="window" x=${SIDE / 2 - 20} y=${SIDE / 2 - RADII.rim} width="40" height=${RADII.rim - RADII.hub - 6} rx="6"
-          transform="rotate(${dial.hand} ${SIDE / 2} ${SIDE / 2})"></rect>
-        <circle class="grip" cx=${tip.x} cy=${tip.y} r="8"></circle>
-      </g>
-      <text class="ring-name" x=${SIDE / 2} y=${SIDE / 2 - 40}>${this.words.isoHeld(this.words.say.iso(setting.iso))}</text>
-      <text class="now" x=${SIDE / 2} y=${SIDE / 2 - 10}>${this.words.say.aperture(setting.aperture)}</text>
-      <text class="now" x=${SIDE / 2} y=${SIDE / 2 + 22}>${this.words.say.shutter(setting.shutter)}</text>
-      <text class="now-small" x=${SIDE / 2} y=${SIDE / 2 + 47}>${this.words.bodyShows(writeShutter(setting.shutter, 'body'))}</text>
-    </svg>`;
-  }
-
   #renderFields(): TemplateResult {
-    const {shot} = this;
-    const setting = (name: Setting) => this.shotField(name, this.words.say.settingName(name), {
-      write: () => this.words.say.setting(name, shot[name]), onType: (text) => { this.#typeSetting(name, text); },
+    const {shot, words} = this;
+    const {say} = words;
+    const setting = (name: Setting) => this.shotField(name, say.settingName(name), {
+      write: () => say.setting(name, shot[name]), onType: (text) => { this.#typeSetting(name, text); },
     });
     return html`<div class="fields">
       <div class="wide">${textField({
-        id: 'start', say: this.words.say, label: this.words.start, text: this.startTyped?.text ?? exposureText(this.words, startOf(shot)), problem: this.startTyped?.problem,
-        hint: this.words.startHint, onType: (text) => { this.#typeStart(text); },
+        id: 'start', say, label: words.start, text: this.startTyped?.text ?? exposureText(words, startOf(shot)), problem: this.startTyped?.problem,
+        hint: words.startHint, onType: (text) => { void this.#typeStart(text); },
       })}</div>
       <div class="wide stepper">
-        <button type="button" aria-label=${this.words.darker} @click=${() => { this.#stepCorrection(-1); }}>−</button>
-        ${this.shotField('correction', this.words.correction, {
-          write: () => this.words.say.signedStops(shot.correction), onType: (text) => { this.#typeCorrection(text); },
+        <button type="button" aria-label=${words.darker} @click=${() => { this.#stepCorrection(-1); }}>−</button>
+        ${this.shotField('correction', words.correction, {
+          write: () => say.signedStops(shot.correction), onType: (text) => { this.#typeCorrection(text); },
         })}
-        <button type="button" aria-label=${this.words.brighter} @click=${() => { this.#stepCorrection(1); }}>+</button>
+        <button type="button" aria-label=${words.brighter} @click=${() => { this.#stepCorrection(1); }}>+</button>
       </div>
-      <p class="wide note">${this.words.correctionHint}</p>
-      <h3 class="wide">${this.words.now}</h3>
+      <p class="wide note">${words.correctionHint}</p>
+      <h3 class="wide">${words.now}</h3>
       ${setting('aperture')} ${setting('shutter')} ${setting('iso')}
-      ${choiceField<Setting>({
-        id: 'pay', label: this.words.pay, value: shot.pay,
-        options: [['shutter', this.words.say.settingName('shutter')], ['aperture', this.words.say.settingName('aperture')], ['iso', this.words.say.settingName('iso')]],
-        onChoose: (pay) => { this.act({pay}); },
-      })}
+      <div class="wide">${choiceField<Setting>({
+        id: 'pay', label: words.pay, value: shot.pay, hint: words.payHint,
+        options: (['shutter', 'aperture', 'iso'] as const).map((name) => [name, say.settingName(name)]), onChoose: (pay) => { this.act({pay}); },
+      })}</div>
     </div>`;
   }
 
-  /** What mends an exposure that is off, and digits that may have been taken the wrong way. */
   #renderMending(balance: Balance): TemplateResult | typeof nothing {
-    const ways: TemplateResult[] = [];
-    const {trade, even, pay} = balance;
-    if (!even && trade.to[pay] !== balance.setting[pay]) {
-      ways.push(way(balanceWords(this.words, pay, trade.to[pay]), () => { this.act({...this.#startChanges(this.shot), [pay]: trade.to[pay]}); }));
-    }
-    if (!even && trade.limit) {
-      for (const out of trade.limit.waysOut) {
-        const {setting} = out;
-        ways.push(setting === 'light'
-          ? html`<li class="note">${wayOutWords(this.words, out).join(': ')}</li>`
-          : way(wayOutWords(this.words, out), () => { this.act({...this.#startChanges(this.shot), [setting]: out.value, [pay]: trade.to[pay]}); }));
-      }
-    }
-    const notes: TemplateResult[] = [];
-    for (const setting of SETTINGS) {
-      const reading = this.#readingOf(setting);
-      if (reading?.how !== 'bare' || !reading.others[0]) continue;
-      const [other] = reading.others;
-      notes.push(html`<p class="note">${takenWords(this.words, setting, reading)}</p>`);
-      ways.push(way(takeOtherWords(this.words, setting, other), () => { this.#set(setting, other.value); }));
-    }
-    for (const time of new Set([balance.start.shutter, balance.setting.shutter])) {
-      const [slip] = likelyMisreadings(time);
-      if (slip && time < 1 && writeShutter(time, 'body').includes('"')) notes.push(html`<p class="note">${misreadWords(this.words, time, slip)}</p>`);
-    }
-    if (!ways.length && !notes.length) return nothing;
-    return html`<div class="mending">${notes}${ways.length ? html`<ul class="ways">${ways}</ul>` : nothing}</div>`;
+    const done = this.#done;
+    return mendingView(this.words, balance, this.#readings(), (mending) => { void this.#press(mending); }, done && {
+      what: exposureWords(this.words, done.setting), undo: () => {
+        this.#done = undefined;
+        this.replace(takenBack(this.state, done.before, TRADED), true);
+      },
+    });
   }
 
   /** How the digits of a typed setting were taken, while they still stand in the field. */
-  #readingOf(setting: Setting): Reading | undefined {
-    const text = this.state.texts[setting];
-    if (text === undefined || this.state.problems[setting]) return undefined;
-    const reading = READERS[setting](text, this.shot.clicksPerStop);
-    return reading instanceof Problem ? undefined : reading;
+  #readings(): Readings {
+    const {texts, problems} = this.state;
+    return Object.fromEntries(SETTINGS.flatMap((setting) => {
+      const text = texts[setting];
+      const reading = text === undefined || problems[setting] ? undefined : READERS[setting](text, this.shot.clicksPerStop);
+      return reading && !(reading instanceof Problem) ? [[setting, reading]] : [];
+    }));
   }
 
-  #renderChanges({start, setting, trade}: Balance): TemplateResult | typeof nothing {
-    const moved = SETTINGS.some((name) => start[name] !== setting[name]);
-    if (!moved) return nothing;
-    const arrived = SETTINGS.every((name) => trade.to[name] === setting[name]);
-    return html`<div>
-      <table>
-        <caption><h3>${this.words.table}</h3></caption>
-        <thead><tr><td></td><th scope="col">${this.words.from}</th><th scope="col">${this.words.to}</th><th scope="col">${this.words.light}</th></tr></thead>
-        <tbody>${SETTINGS.map((name) => html`<tr>
-          <th scope="row">${this.words.say.settingName(name)}</th>
-          <td>${this.words.say.setting(name, start[name])}</td>
-          <td class=${start[name] === setting[name] ? '' : 'changed'}>${start[name] === setting[name] ? this.words.held : this.words.say.setting(name, setting[name])}</td>
-          <td>${this.words.say.signedStops(lightStops(name, start[name], setting[name]))}</td>
-        </tr>`)}</tbody>
-      </table>
-    </div>
-    ${arrived && trade.path.length > 2 ? html`<div>
-      <h3>${this.words.path}</h3>
-      <ol class="path">${trade.path.map((step) => html`<li>${exposureWords(this.words, step, start.iso !== setting.iso)}</li>`)}</ol>
-    </div>` : nothing}
-    <div class="pair screen-only">
-      <button type="button" @click=${() => { this.startTyped = null; this.#startFrom(setting, 0); }}>${this.words.startHere}</button>
-      <button type="button" @click=${() => { this.act({...start, ...this.#startChanges(this.shot), correction: 0}); }}>${this.words.back}</button>
-    </div>`;
+  #renderChanges(balance: Balance): TemplateResult | typeof nothing {
+    const {words} = this;
+    const {start, setting} = balance;
+    if (SETTINGS.every((name) => start[name] === setting[name])) return nothing;
+    return html`${this.#renderFold('changed', words.changes, (folds) => folds.changesView(words, balance))}
+      <div class="pair screen-only">
+        <button type="button" @click=${() => { this.startTyped = null; this.#startFrom(setting, 0); }}>${words.startHere}</button>
+        <button type="button" @click=${() => { this.act({...start, ...this.#startChanges(this.shot), correction: 0}); }}>${words.back}</button>
+      </div>`;
   }
 
   #renderLimits(): TemplateResult {
-    return html`<details>
-      <summary>${this.words.limits}</summary>
-      <div class="fields">
-        ${choiceField<'1' | '2' | '3'>({
-          id: 'step', label: this.words.step, value: `${this.shot.clicksPerStop}`,
-          options: [['3', this.words.steps[3]], ['2', this.words.steps[2]], ['1', this.words.steps[1]]],
-          onChoose: (clicks) => { this.act({clicksPerStop: Number(clicks) as ClicksPerStop}); },
-        })}
-        ${this.shotField('apertureWidest', this.words.widest)} ${this.shotField('apertureSmallest', this.words.smallest)}
-        ${this.shotField('shutterFastest', this.words.fastest)} ${this.shotField('shutterSlowest', this.words.slowest)}
-        ${this.shotField('isoLowest', this.words.lowest)} ${this.shotField('isoHighest', this.words.highest)}
-      </div>
+    return this.#renderFold('limits', this.words.limits, (folds) => folds.limitsView(
+      this.words, this.shot, (key, label) => this.shotField(key, label), (changes) => { this.act(changes); }));
+  }
+
+  /** Something that is fetched with the first fold that is opened. */
+  #renderFold(name: string, summary: string, view: (folds: Awaited<ReturnType<typeof loadFolds>>) => TemplateResult): TemplateResult {
+    const folds = this.opened ? this.later(loadFolds) : undefined;
+    return html`<details class=${name} @toggle=${this.#open}>
+      <summary>${summary}</summary>
+      ${folds ? view(folds) : folds === null ? html`<p class="note">${this.words.say.family.unreachable}</p>` : nothing}
     </details>`;
   }
-}
 
-function tick({angle, label, whole, faced}: Mark, from: number, to: number, labelAt: number): SVGTemplateResult {
-  const [a, b, at] = [place(angle, from), place(angle, to), place(angle, labelAt)];
-  return svg`<g class=${faced ? '' : 'unfaced'}>
-    <line class="tick ${whole ? 'whole' : ''}" x1=${a.x} y1=${a.y} x2=${b.x} y2=${b.y}></line>
-    ${label ? svg`<text x=${at.x} y=${at.y}>${label}</text>` : nothing}
-  </g>`;
-}
-
-/** What stands on the rings under the window, on a click or between two. */
-function facing(angle: number, radius: number, label: string): SVGTemplateResult {
-  const {x, y} = place(angle, radius);
-  return svg`<text class="facing" x=${x} y=${y}>${label}</text>`;
-}
-
-function printed(setting: 'aperture' | 'shutter', value: number): string {
-  return setting === 'aperture' ? writeAperture(value).slice(2) : writeShutter(value, 'prose').replace(/ s$/, '');
-}
-
-function way([what, cost]: Way, act: () => void): TemplateResult {
-  return html`<li><button type="button" @click=${act}><strong>${what}</strong><span>${cost}</span></button></li>`;
+  #open = (): void => { this.opened = true; };
 }

@@ -2,11 +2,11 @@ import {clicks, type ClicksPerStop, type Range} from '../../core/exposure/clicks
 import {lightStops, type Exposure} from '../../core/exposure/stops.js';
 
 /** The drawing's own units: a square of this side, the dial's middle in its middle. */
-export const SIDE = 340;
+export const SIDE = 352;
 const MIDDLE = SIDE / 2;
 
 /** Where the two scales meet, and how far they reach from there. */
-export const RADII = {outerLabel: 145, outerTick: 129, joint: 119, innerTick: 109, innerLabel: 94, hub: 74, rim: 164} as const;
+export const RADII = {outerLabel: 146, outerTick: 122, joint: 112, innerTick: 102, innerLabel: 87, hub: 69, rim: 171} as const;
 
 /** Degrees a stop takes on the rings when there is room for it. */
 const STOP_DEGREES = 20;
@@ -14,8 +14,15 @@ const STOP_DEGREES = 20;
 /** Widest sweep of the shutter ring, so that its ends never touch. */
 const SWEEP = 340;
 
-/** Half the width of the window over the pair in use, where no other label may stand. */
-const WINDOW_DEGREES = 13;
+/** Half the width of the window over the pair in use. Its sides point at the middle. */
+export const WINDOW_DEGREES = 9.5;
+
+/** Size of the largest letters on the rings, where the dial is narrowest. */
+const LETTER = 15.2;
+
+/** Widths of what is printed on the rings, in letter sizes, as wide as common type has them; digits where not said. */
+const WIDTHS: Readonly<Record<string, number>> = {'.': 0.28, '/': 0.34, '"': 0.4};
+const DIGIT = 0.58;
 
 /** One mark of a ring, in degrees clockwise from the top. */
 export interface Mark {
@@ -52,19 +59,36 @@ export function layOut(setting: Exposure, clicksPerStop: ClicksPerStop, aperture
   const slack = 2 ** (0.5 / clicksPerStop);
   const [widest, smallest] = [apertureClicks[0]?.value ?? setting.aperture, apertureClicks.at(-1)?.value ?? setting.aperture];
   const hand = shutterAngle(setting.shutter);
-  const clear = (angle: number) => Math.abs(turnBetween(hand, angle)) > WINDOW_DEGREES;
   return {
     perStop,
     hand,
     shutter: shutterClicks.map(({index, value, label}) => mark(
-      shutterAngle(value), clear(shutterAngle(value)) ? label : '', index % clicksPerStop === 0,
+      shutterAngle(value), clearOf(hand, shutterAngle(value), RADII.outerLabel, label) ? label : '', index % clicksPerStop === 0,
       value * slack >= facing(widest) && value <= facing(smallest) * slack,
     )),
     aperture: apertureClicks.map(({index, value, label}) => mark(
-      shutterAngle(facing(value)), clear(shutterAngle(facing(value))) ? label : '', index % clicksPerStop === 0,
+      shutterAngle(facing(value)), clearOf(hand, shutterAngle(facing(value)), RADII.innerLabel, label) ? label : '', index % clicksPerStop === 0,
       facing(value) * slack >= fastest && facing(value) <= slowest * slack,
     )).filter(({angle}) => Math.abs(angle) <= 180),
   };
+}
+
+/** Whether all of an upright label stands on one side of the window, a little apart from it. */
+function clearOf(hand: number, angle: number, radius: number, label: string): boolean {
+  const {x, y} = place(angle, radius);
+  const [wide, high] = [[...label].reduce((sum, sign) => sum + (WIDTHS[sign] ?? DIGIT), 0) * LETTER / 2, LETTER * 0.36];
+  const turns = [[-wide, -high], [wide, -high], [-wide, high], [wide, high]].map(([dx = 0, dy = 0]) => turnBetween(hand, angleOf(x + dx, y + dy)));
+  const apart = WINDOW_DEGREES + 1;
+  // Straight opposite the window the corners lie on either side of it, and far away.
+  return [(turn: number) => turn > apart, (turn: number) => turn < -apart, (turn: number) => Math.abs(turn) > 90]
+    .some((aside) => turns.every(aside));
+}
+
+/** SVG path of the window when the hand points at `hand`. */
+export function windowPath(hand: number): string {
+  const [from, to] = [hand - WINDOW_DEGREES, hand + WINDOW_DEGREES];
+  const [one, two, three, four] = [place(from, RADII.rim), place(to, RADII.rim), place(to, RADII.hub), place(from, RADII.hub)];
+  return `M${one.x} ${one.y}A${RADII.rim} ${RADII.rim} 0 0 1 ${two.x} ${two.y}L${three.x} ${three.y}A${RADII.hub} ${RADII.hub} 0 0 0 ${four.x} ${four.y}Z`;
 }
 
 function mark(angle: number, label: string, whole: boolean, faced: boolean): Mark {
@@ -75,12 +99,6 @@ function mark(angle: number, label: string, whole: boolean, faced: boolean): Mar
 export function place(angle: number, radius: number): {readonly x: number; readonly y: number} {
   const turn = angle * Math.PI / 180;
   return {x: round(MIDDLE + radius * Math.sin(turn)), y: round(MIDDLE - radius * Math.cos(turn))};
-}
-
-/** SVG path of an arc at `radius` from `from` to `to` degrees, clockwise. */
-export function arc(radius: number, from: number, to: number): string {
-  const [start, end] = [place(from, radius), place(to, radius)];
-  return `M${start.x} ${start.y}A${radius} ${radius} 0 ${to - from > 180 ? 1 : 0} 1 ${end.x} ${end.y}`;
 }
 
 /** Angle of a point of the drawing, degrees clockwise from the top, −180 to 180. */

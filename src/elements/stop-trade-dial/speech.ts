@@ -1,5 +1,5 @@
 import type {OtherReading, Reading} from '../../core/exposure/reading.js';
-import {lightStops, type Exposure, type Setting} from '../../core/exposure/stops.js';
+import {SETTINGS, lightStops, type Exposure, type Setting} from '../../core/exposure/stops.js';
 import type {TradeWayOut} from '../../core/exposure/trade.js';
 import {writeShutter} from '../../core/exposure/write.js';
 import type {Balance} from './balance.js';
@@ -22,7 +22,7 @@ export function exposureText({say}: DialWords, {aperture, shutter, iso}: Exposur
   return [say.aperture(aperture), say.shutter(shutter), say.iso(iso)].join(', ').replaceAll('\u00a0', ' ');
 }
 
-export function verdictWords(words: DialWords, {start, setting, correction, off, even, trade}: Balance): string {
+export function verdictWords(words: DialWords, {start, setting, correction, closeUp, off, even, trade}: Balance): string {
   const {say} = words;
   const iso = setting.iso !== start.iso;
   const [now, then] = [exposureWords(words, setting, iso), exposureWords(words, start, iso)];
@@ -31,7 +31,7 @@ export function verdictWords(words: DialWords, {start, setting, correction, off,
     return words.ends(ended, say.setting(ended, at), now, say.stops(off), off > 0);
   }
   if (!even) {
-    return correction ? words.offFromAsked(now, say.stops(off), off > 0) : words.offFrom(now, say.stops(off), off > 0, then);
+    return correction || closeUp ? words.offFromAsked(now, say.stops(off), off > 0) : words.offFrom(now, say.stops(off), off > 0, then);
   }
   if (correction) return words.asAsked(now, say.stops(correction), correction > 0, then);
   const unmoved = lightStops('aperture', start.aperture, setting.aperture) === 0 && start.shutter === setting.shutter && !iso;
@@ -41,6 +41,13 @@ export function verdictWords(words: DialWords, {start, setting, correction, off,
 /** What the nearest click leaves over; empty when it cannot be seen. */
 export function roundingWords(words: DialWords, {off, even, pay}: Balance): string {
   return even && Math.abs(off) >= UNSEEN ? words.rounded(words.say.stops(off), off > 0, pay) : '';
+}
+
+/** What close-up takes beyond what was metered; empty when it cannot be seen. */
+export function closeUpWords(words: DialWords, {closeUp, handHeld}: Balance): string {
+  if (Math.abs(closeUp) < UNSEEN) return '';
+  const stops = words.say.stops(closeUp);
+  return handHeld ? words.closeUpByHand(stops) : words.closeUp(stops, closeUp > 0);
 }
 
 /** What the trade buys and what it takes, besides light. */
@@ -68,6 +75,24 @@ export function steadyWords(words: DialWords, shutter: number): string {
   return [words.handsOff(words.say.shutter(shutter)), shutter <= SHOCK_UNTIL ? words.shock : ''].filter(Boolean).join(' ');
 }
 
+/** One line of what changed: the name, from where to where, and what that does to the light. */
+export interface ChangeLine {
+  readonly name: string;
+  readonly what: string;
+  readonly light: string;
+}
+
+/** The three settings, and what close-up takes where that changed. */
+export function changeLines(words: DialWords, {start, setting, closeUp}: Balance): readonly ChangeLine[] {
+  const {say} = words;
+  const light = (stops: number) => (Math.abs(stops) < UNSEEN ? words.noLight : words.byLight(say.stops(stops), stops > 0));
+  const lines = SETTINGS.map((name) => {
+    const [from, to] = [say.setting(name, start[name]), say.setting(name, setting[name])];
+    return {name: say.settingName(name), what: from === to ? words.held(to) : words.moved(from, to), light: light(lightStops(name, start[name], setting[name]))};
+  });
+  return Math.abs(closeUp) < UNSEEN ? lines : [...lines, {name: words.closeUpName, what: '', light: light(-closeUp)}];
+}
+
 /** A time whose digits are easily taken for another's. */
 export function misreadWords(words: DialWords, shutter: number, other: OtherReading): string {
   const {say} = words;
@@ -80,7 +105,7 @@ export function takenWords(words: DialWords, setting: Setting, reading: Reading)
 }
 
 export function takeOtherWords(words: DialWords, setting: Setting, other: OtherReading): Way {
-  return [words.takeInstead(words.say.setting(setting, other.value)), words.byStops(words.say.stops(other.stops), other.stops > 0)];
+  return [words.takeInstead(words.say.setting(setting, other.value)), words.byLight(words.say.stops(other.stops), other.stops > 0)];
 }
 
 export function balanceWords(words: DialWords, setting: Setting, value: number): Way {

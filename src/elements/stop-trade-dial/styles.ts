@@ -2,7 +2,7 @@ import {css} from 'lit';
 
 export const dialStyles = css`
   .body { display: grid; gap: var(--gap) 2em; grid-template-columns: minmax(0, 1fr); }
-  .dial { inline-size: min(100%, 25em); margin-inline: auto; touch-action: pan-y; cursor: grab; user-select: none; -webkit-user-select: none; }
+  .dial { inline-size: min(100%, max(25em, 360px)); margin-inline: auto; touch-action: pan-y; cursor: grab; user-select: none; -webkit-user-select: none; }
   .dial.held { cursor: grabbing; }
   .face { fill: var(--wash); stroke: var(--line); stroke-width: 1; }
   .joint { fill: none; stroke: currentColor; stroke-width: 1; }
@@ -11,34 +11,37 @@ export const dialStyles = css`
   .tick.whole { stroke-width: 1.8; }
   .unfaced { opacity: 0.5; }
   .dial text { text-anchor: middle; dominant-baseline: central; font-size: 12.5px; }
-  .dial .ring-name { font-size: 10px; letter-spacing: 0.08em; text-transform: uppercase; opacity: 0.76; }
-  @container (max-width: 22em) { .dial .ring-name { font-size: 12px; letter-spacing: 0.04em; } }
   .dial .now { font-size: 27px; font-weight: 650; }
-  .dial .now-small { font-size: 13px; }
-  .window { fill: none; stroke: var(--accent); stroke-width: 2.5; }
+  .window { fill: none; stroke: var(--accent); stroke-width: 2.5; stroke-linejoin: round; }
   .dial .facing { font-size: 14px; font-weight: 650; }
+  /* The drawing shrinks with its page, its letters stay at 12 px. */
+  @container (max-width: 352px) { .dial text:not(.now) { font-size: 14.4px; } .dial .facing { font-size: 15.2px; } }
+  @container (max-width: 295px) { .dial text:not(.now) { font-size: 15.2px; } }
   .grip { fill: var(--accent); stroke: var(--accent); }
   .hand-group { outline: none; }
   .hand-group:focus-visible .ring-focus { stroke: var(--accent); }
   .ring-focus { fill: none; stroke: transparent; stroke-width: 2; }
 
-  .stepper { display: grid; grid-template-columns: auto minmax(3em, 1fr) auto; gap: 0.4em; align-items: end; }
-  .stepper button { text-align: center; padding-inline: 0; font-size: 1.1em; }
+  .stepper { display: flex; gap: 0.4em; align-items: end; }
+  .stepper .field { flex: 1; }
+  .stepper button { text-align: center; padding-inline: 0; font-size: 1.1em; min-inline-size: 40px; flex: 0 1 2.6em; }
+  .stepper input { min-inline-size: 0; }
   .pair { display: flex; flex-wrap: wrap; gap: 0.5em; }
   .wide { grid-column: 1 / -1; }
   h3.wide { margin-block-start: 0.5em; }
   .wide.note { margin-block-start: -0.4em; }
+  .folds { display: grid; gap: 0.3em; }
+  .done { margin: 0; display: flex; flex-wrap: wrap; gap: 0.3em 0.8em; align-items: center; }
+  .done span { flex: 1 1 9em; font-weight: 600; }
   .mending { display: grid; gap: 0.6em; margin-block-start: 1em; }
 
-  table { border-collapse: collapse; inline-size: 100%; font-size: 0.95em; }
-  caption { text-align: start; padding-block-end: 0.3em; }
-  th, td { text-align: start; font-weight: 400; padding: 0.35em 0.6em 0.35em 0; border-block-start: 1px solid var(--hairline); white-space: nowrap; }
-  thead td { border: 0; padding: 0; }
-  thead th { color: var(--quiet); font-size: 0.85em; border: 0; padding-block: 0; }
-  tbody th { color: var(--quiet); }
-  td:last-child, th:last-child { text-align: end; padding-inline-end: 0; }
-  td.changed { font-weight: 600; }
-
+  .changes { margin: 0; font-size: 0.95em; }
+  .changes > div { display: flex; flex-wrap: wrap; gap: 0 1.2em; align-items: baseline; padding-block: 0.35em; border-block-start: 1px solid var(--hairline); }
+  dt { color: var(--quiet); flex: 1 1 6em; min-inline-size: 0; overflow-wrap: anywhere; }
+  dd { margin: 0; flex: 1 1 8em; min-inline-size: 0; font-weight: 600; }
+  .light { font-weight: 400; }
+  h3 + .path { margin-block-start: 0.2em; }
+  .changes + h3 { margin-block-start: 0.8em; }
   .path { display: flex; flex-wrap: wrap; gap: 0.35em 0; font-size: 0.95em; margin-block-start: 0.35em; }
   .path li { white-space: nowrap; }
   .path li + li::before { content: '→'; color: var(--quiet); padding-inline: 0.5em; }
@@ -46,7 +49,7 @@ export const dialStyles = css`
   .path li:last-child { font-weight: 600; }
 
   @container (min-width: 40em) {
-    .body { grid-template-columns: minmax(18em, 23em) minmax(0, 1fr); align-items: start; }
+    .body { grid-template-columns: minmax(0, max(23em, 352px)) minmax(0, 1fr); align-items: start; }
     .dial { inline-size: 100%; }
   }
   @media (forced-colors: active) {

@@ -11,7 +11,7 @@ export const words = (say: Say) => ({
   pair: (aperture: string, shutter: string) => `${aperture} at ${shutter}`,
   triple: (pair: string, iso: string) => `${pair}, ${iso}`,
   isoHeld: (iso: string) => `${iso} held`,
-  bodyShows: (shutter: string) => `body shows ${shutter}`,
+  bodyShows: (shutter: string) => `body: ${shutter}`,
 
   // the verdict
   facing: (pair: string) => `${pair}. Every pair that faces on the dial gives this light.`,
@@ -24,6 +24,9 @@ export const words = (say: Say) => ({
     `The ${SETTING_IN_TEXT[setting]} ends at ${at}: ${now} comes out ${stops} too ${brighter ? 'bright' : 'dark'}.`,
   rounded: (stops: string, brighter: boolean, pay: Setting) =>
     `${stops} ${brighter ? 'brighter' : 'darker'} than asked: ${pay === 'iso' ? 'ISO' : `the ${pay}`} stands on its nearest click.`,
+  closeUp: (stops: string, more: boolean) =>
+    `From here close-up takes ${stops} ${more ? 'more' : 'less'} light than where it was metered; that is counted in.`,
+  closeUpByHand: (stops: string) => `Close-up takes ${stops} of light that a hand-held meter does not see; that is counted in.`,
 
   // what it buys and what it takes
   blurShrinks: (percent: string) => `What is out of focus blurs less: ${percent} as wide.`,
@@ -39,7 +42,6 @@ export const words = (say: Say) => ({
     `${shutter} shows as ${body} on a camera body. Read as ${other} it would be ${stops} ${brighter ? 'brighter' : 'darker'}.`,
   taken: (text: string, value: string) => `“${text}” was taken as ${value}.`,
   takeInstead: (value: string) => `Take ${value} instead`,
-  byStops: (stops: string, brighter: boolean) => `${stops} ${brighter ? 'brighter' : 'darker'}`,
 
   // what brings the light back
   set: (value: string) => `Set ${value}`,
@@ -50,6 +52,8 @@ export const words = (say: Say) => ({
   lessLight: (percent: string) => `${percent} of the light on the figure`,
   lampsNearer: (percent: string) => `lamps at ${percent} of their distance, as a first guess`,
   lampsAway: 'lamps further off or dimmed',
+  done: (what: string) => `Done: ${what}.`,
+  undo: 'Undo',
   within: (least: string, most: string) => `a value from ${least} to ${most}, the limits given below`,
 
   // fields
@@ -58,7 +62,8 @@ export const words = (say: Say) => ({
   darker: 'One click darker',
   brighter: 'One click brighter',
   now: 'Set now',
-  pay: 'Which one answers',
+  pay: 'Keeps the light',
+  payHint: 'moves by itself when you change another',
   step: 'Clicks of the dials',
   steps: {1: 'whole stops', 2: 'half stops', 3: 'third stops'},
   start: 'Start: metered or tried',
@@ -66,11 +71,13 @@ export const words = (say: Say) => ({
   startWanted: 'a setting such as f/2.8 1/25',
   startHere: 'Start from here',
   back: 'Back to the start',
-  path: 'The way there, stop by stop',
-  table: 'What changed',
-  from: 'from',
-  to: 'to',
-  light: 'light',
+  changes: 'What changed, and the way there',
+  moved: (from: string, to: string) => `${from} → ${to}`,
+  held: (value: string) => `stays at ${value}`,
+  byLight: (stops: string, brighter: boolean) => `${stops} ${brighter ? 'brighter' : 'darker'}`,
+  noLight: 'no change in light',
+  closeUpName: 'Close-up',
+  path: 'Stop by stop',
   limits: 'Limits of lens and body',
   widest: 'Lens fully open',
   smallest: 'Lens fully closed',
@@ -78,7 +85,6 @@ export const words = (say: Say) => ({
   slowest: 'Longest time',
   lowest: 'Base ISO',
   highest: 'Highest ISO you use',
-  held: 'held',
 });
 
 const SETTING_IN_TEXT: Readonly<Record<Setting, string>> = {aperture: 'aperture', shutter: 'shutter', iso: 'ISO'};
