@@ -1,4 +1,4 @@
-import {expect, fixture, html, oneEvent, waitUntil} from '@open-wc/testing';
+import {expect, fixture, html, oneEvent} from '@open-wc/testing';
 import {sendKeys, sendMouse} from '@web/test-runner-commands';
 import '../../src/elements/settings-trail/define.js';
 import '../../src/elements/stop-trade-dial/define.js';
@@ -22,14 +22,8 @@ const ways = (el: Element) => [...root(el).querySelectorAll<HTMLButtonElement>('
 const taken = (el: Element) => [...root(el).querySelectorAll('.taken')].map((step) => plain(step.textContent));
 const outcomes = (el: Element) => [...root(el).querySelectorAll('.outcome')].map((link) => plain(link.textContent));
 
-/** Opens the fold by hand; its field is fetched then. */
-async function unfold(el: SettingsTrail): Promise<void> {
-  (root(el).querySelector('details') as HTMLDetailsElement).open = true;
-  await waitUntil(() => root(el).querySelector('#lesson'), 'the field');
-}
-
 async function paste(el: SettingsTrail, text: string): Promise<void> {
-  await unfold(el);
+  (root(el).querySelector('details') as HTMLDetailsElement).open = true;
   const field = root(el).querySelector<HTMLTextAreaElement>('#lesson') as HTMLTextAreaElement;
   field.focus();
   field.select();
@@ -137,7 +131,6 @@ f/11, one stop darker"></settings-trail>`);
   it('judges nothing where nothing is expected and nothing said', async () => {
     const el = await fixture<SettingsTrail>(html`<settings-trail expect="nothing" steps="f/8 1/60; f/11 1/60"></settings-trail>`);
     expect(verdict(el)).to.contain('Nothing says what was meant');
-    await unfold(el);
     const choice = root(el).querySelector<HTMLSelectElement>('#expect') as HTMLSelectElement;
     choice.value = 'same-light';
     choice.dispatchEvent(new Event('change'));
@@ -256,9 +249,11 @@ f/11, one stop darker"></settings-trail>`);
     if (!el || !dial) throw new Error('a trail and a dial expected');
     dial.aperture = 4;
     dial.shutter = 1 / 32;
+    dial.meteredAperture = 5.6568;
+    dial.meteredShutter = 1 / 16;
     await el.updateComplete;
     // before it is pressed: what will be replaced
-    expect(words(el)).to.contain('the start of the linked dial, instead of f/4 at 1/30 s, and what it is set to, instead of f/4 at 1/30 s.');
+    expect(words(el)).to.contain('the start of the linked dial, instead of f/5.66 at 1/15 s, and what it is set to, instead of f/4 at 1/30 s.');
     const [first, second] = root(el).querySelectorAll<HTMLButtonElement>('.step button');
     const [event] = await Promise.all([oneEvent(el, 'shot-change') as Promise<ShotChangeEvent>, first?.click()]);
     await dial.updateComplete;

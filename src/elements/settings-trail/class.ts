@@ -15,15 +15,12 @@ import {trailBook} from './book.js';
 import {dialChanges, stands, withKeysOf} from './dialling.js';
 import {reachOf} from './draw.js';
 import {TrailChangeEvent} from './events.js';
-import type {Expect, Refused} from './paste-view.js';
-import {dialledWords, exposureWords, mendWords, mendedWords, verdictWords} from './speech.js';
+import {pasteView, type Expect, type Refused} from './paste-view.js';
+import {dialWillWords, dialledWords, mendWords, mendedWords, verdictWords} from './speech.js';
 import {linkView, stepView} from './step-view.js';
 import {trailStyles} from './styles.js';
 import type {TrailWords} from './words/en.js';
 import {rewritten, writtenIn, type WrittenTrail} from './written.js';
-
-/** A list of one's own is pasted by those who want to. */
-const loadPasting = () => import('./paste-view.js');
 
 /** Where an attribute says nothing else. */
 const EXPECTS: readonly Expect[] = ['same-light', 'nothing'];
@@ -328,7 +325,7 @@ export class SettingsTrail extends ShotElement<TrailWords> {
     const {words, shot} = this;
     const start = {aperture: shot.meteredAperture, shutter: shot.meteredShutter, iso: shot.meteredIso};
     const withIso = this.#trail.isoSaid || start.iso !== shot.iso;
-    return html`<p class="note screen-only" id="dial-will">${words.dialWill(exposureWords(words, start, withIso), exposureWords(words, shot, withIso))}</p>`;
+    return html`<p class="note screen-only" id="dial-will">${dialWillWords(words, start, shot, withIso)}</p>`;
   }
 
   #renderDial(step: TrailStep, at: number): TemplateResult | typeof nothing {
@@ -359,18 +356,17 @@ export class SettingsTrail extends ShotElement<TrailWords> {
     const {words} = this;
     const {steps, text} = this.#trail;
     const open = this.pasting ?? !steps.length;
-    const view = open ? this.later(loadPasting) : undefined;
     return html`<details class="screen-only" ?open=${open} @toggle=${(event: Event) => {
       const {open: now} = event.currentTarget as HTMLDetailsElement;
       if (now !== (this.pasting ?? !this.#trail.steps.length)) this.pasting = now;
     }}>
       <summary>${words.paste}</summary>
-      ${view?.pasteView(words, {
+      ${pasteView(words, {
         text: this.draft ?? text, refused: this.refused, kept: steps.length > 0, expect: this.#expect,
         onInput: (draft) => { this.draft = draft; },
         onRead: () => { this.#read(); },
         onExpect: (expect) => { this.#expect = this.expect = expect; this.#changed(); },
-      }) ?? (view === null ? html`<p class="problem">${words.say.family.unreachable}</p>` : nothing)}
+      })}
     </details>`;
   }
 }

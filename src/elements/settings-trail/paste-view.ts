@@ -11,11 +11,6 @@ export type Expect = NonNullable<TrailOptions['expect']>;
 /** What could not be used, as it was given. */
 export interface Refused { readonly name: 'steps' | 'expect'; readonly text: string }
 
-/** What would do instead. */
-export function wantedWords(words: TrailWords, {name}: Refused): string {
-  return name === 'steps' ? words.wanted : words.expectWanted;
-}
-
 /** The field for a list of one's own, and what is meant where it says nothing of the light. */
 export function pasteView(words: TrailWords, {text, refused, kept, expect, onInput, onRead, onExpect}: {
   readonly text: string;
@@ -28,7 +23,7 @@ export function pasteView(words: TrailWords, {text, refused, kept, expect, onInp
   readonly onExpect: (expect: Expect) => void;
 }): TemplateResult {
   const wrong = refused?.name === 'steps';
-  const problem = refused && refusedWords(words, refused.text, wantedWords(words, refused), kept);
+  const problem = refused && refusedWords(words, refused.text, wrong ? words.wanted : words.expectWanted, kept);
   return html`<div class="paste">
     <div class="field" part="field">
       <label for="lesson">${words.pasteLabel}</label>

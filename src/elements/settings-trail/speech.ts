@@ -161,6 +161,12 @@ export function stepProblem(words: TrailWords, {missing, aperture, shutter, iso,
 
 // —— the dial, and text that was refused ——
 
+/** What putting a step on the dial will replace. */
+export function dialWillWords(words: TrailWords, start: Exposure, setting: Exposure, withIso: boolean): string {
+  const [from, now] = [exposureWords(words, start, withIso), exposureWords(words, setting, withIso)];
+  return from === now ? words.dialWillBoth(now) : words.dialWill(from, now);
+}
+
 /** What the dial was given. */
 export function dialledWords(words: TrailWords, setting: Exposure, correction: number, withIso: boolean): string {
   const text = exposureWords(words, setting, withIso);

@@ -94,6 +94,8 @@ export const words = (say: Say) => ({
   dialOf: (step: number) => `Put on the dial: step ${step}`,
   dialWill: (start: string, setting: string) =>
     `“Put on the dial” makes a step the start of the linked dial, instead of ${start}, and what it is set to, instead of ${setting}. It can be undone.`,
+  dialWillBoth: (setting: string) =>
+    `“Put on the dial” makes a step the start and the setting of the linked dial, instead of ${setting}. It can be undone.`,
   dialled: (setting: string) => `Done: the dial starts from ${setting}.`,
   dialledAsking: (setting: string, light: string) => `Done: the dial starts from ${setting} and is asked for ${light}.`,
 
