@@ -295,4 +295,49 @@ describe('stop-trade-dial', () => {
     expect(el.textContent?.trim()).to.equal('f/2.8 at 1/25 s is f/11 at 0.6 s.');
     expect(el.shadowRoot?.querySelector('slot')).to.equal(null);
   });
+
+  it('speaks the language of the page, with its comma in fields and in the middle, and points on the rings as lenses have them', async () => {
+    const page = await fixture<HTMLElement>(html`<div lang="de">
+      <stop-trade-dial metered-aperture="f/2.8" metered-shutter="1/25" .aperture=${2 ** 2.5} shutter="1/6"></stop-trade-dial></div>`);
+    const el = page.querySelector('stop-trade-dial') as StopTradeDial;
+    await waitUntil(() => verdict(el), 'the words arrive');
+    expect(verdict(el)).to.equal('f/5,6 bei 1/6 s gibt das gleiche Licht wie f/2,8 bei 1/25 s.');
+    expect((el.shadowRoot?.getElementById('aperture') as HTMLInputElement).value).to.equal('f/5,6');
+    expect(el.shadowRoot?.querySelector('.now')?.textContent).to.equal('f/5,6');
+    expect([...el.shadowRoot?.querySelectorAll('.facing') ?? []].map((text) => text.textContent)).to.deep.equal(['1/6', '5.6']);
+    await typeInto(el, 'aperture', 'f/11,5');
+    expect(verdict(el)).to.match(/^f\/11,5 bei /);
+    for (const [lang, light] of [['fr', 'donne la même lumière que'], ['es', 'da la misma luz que'], ['pl', 'daje tyle samo światła co']]) {
+      page.lang = lang as string;
+      await waitUntil(() => verdict(el).includes(light as string), `words in ${lang as string}`);
+    }
+  });
+
+  it('keeps its letters at 12 px where it is narrow, apart from each other and from the window', async () => {
+    const page = await fixture<HTMLElement>(html`<div><stop-trade-dial aperture="f/8" shutter="1/4"></stop-trade-dial></div>`);
+    const el = page.firstElementChild as StopTradeDial;
+    for (const width of [280, 320, 390, 1000]) {
+      page.style.inlineSize = `${width}px`;
+      for (const aperture of [2.8284, 8, 14.254, 22.627]) {
+        el.aperture = aperture;
+        await el.updateComplete;
+        const letters = [...el.shadowRoot?.querySelectorAll<SVGTextElement>('.dial text') ?? []];
+        const scale = (el.shadowRoot?.querySelector<SVGSVGElement>('.dial')?.getScreenCTM()?.a ?? 0);
+        for (const letter of letters) expect(parseFloat(getComputedStyle(letter).fontSize) * scale, `${letter.textContent} at ${width}`).to.be.at.least(12);
+        const rim = (el.shadowRoot?.querySelector('.rim') as Element).getBoundingClientRect();
+        for (const letter of letters) expect(letter.getBoundingClientRect().right).to.be.below(rim.right);
+      }
+    }
+  });
+
+  it('holds letters of 32 px in a page of 320', async () => {
+    const page = await fixture<HTMLElement>(html`<div><stop-trade-dial metered-aperture="f/2.8" metered-shutter="1/25" aperture="f/11" shutter="0.6 s"></stop-trade-dial></div>`);
+    page.style.cssText = 'inline-size: 320px; font-size: 32px';
+    const el = page.firstElementChild as StopTradeDial;
+    await open(el, 'changed');
+    await open(el, 'limits');
+    for (const part of el.shadowRoot?.querySelectorAll('.plate *:not(.spoken, svg *)') ?? []) {
+      expect(part.getBoundingClientRect().right, part.className.toString()).to.be.at.most(el.getBoundingClientRect().right + 1);
+    }
+  });
 });

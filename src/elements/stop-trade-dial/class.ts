@@ -285,7 +285,7 @@ export class StopTradeDial extends ShotElement<DialWords> {
         </div>
       </div>
       ${steady ? html`<p class="note">${steady}</p>` : nothing}
-      <div class="folds">${this.#renderChanges(balance)} ${this.#renderLimits()}</div>
+      ${this.#renderMoved(balance)}
       ${this.renderAnnouncement()}
     </section>`;
   }
@@ -338,20 +338,20 @@ export class StopTradeDial extends ShotElement<DialWords> {
     }));
   }
 
-  #renderChanges(balance: Balance): TemplateResult | typeof nothing {
-    const {words} = this;
+  /** Where the setting has left the start: from here on, or back; then what is fetched when it is unfolded. */
+  #renderMoved(balance: Balance): TemplateResult {
+    const {shot, words} = this;
     const {start, setting} = balance;
-    if (SETTINGS.every((name) => start[name] === setting[name])) return nothing;
-    return html`${this.#renderFold('changed', words.changes, (folds) => folds.changesView(words, balance))}
-      <div class="pair screen-only">
+    const moved = SETTINGS.some((name) => start[name] !== setting[name]);
+    return html`${moved ? html`<div class="pair screen-only">
         <button type="button" @click=${() => { this.startTyped = null; this.#startFrom(setting, 0); }}>${words.startHere}</button>
-        <button type="button" @click=${() => { this.act({...start, ...this.#startChanges(this.shot), correction: 0}); }}>${words.back}</button>
+        <button type="button" @click=${() => { this.act({...start, ...this.#startChanges(shot), correction: 0}); }}>${words.back}</button>
+      </div>` : nothing}
+      <div class="folds">
+        ${moved ? this.#renderFold('changed', words.changes, (folds) => folds.changesView(words, balance)) : nothing}
+        ${this.#renderFold('limits', words.limits, (folds) => folds.limitsView(
+          words, shot, (key, label) => this.shotField(key, label), (changes) => { this.act(changes); }))}
       </div>`;
-  }
-
-  #renderLimits(): TemplateResult {
-    return this.#renderFold('limits', this.words.limits, (folds) => folds.limitsView(
-      this.words, this.shot, (key, label) => this.shotField(key, label), (changes) => { this.act(changes); }));
   }
 
   /** Something that is fetched with the first fold that is opened. */

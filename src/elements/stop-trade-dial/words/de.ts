@@ -1,0 +1,84 @@
+import type {Setting} from '../../../core/exposure/stops.js';
+import type {Say} from '../../shared/say.js';
+import type {DialWords} from './en.js';
+
+export {family} from '../../shared/words/de.js';
+
+export const words = (say: Say): DialWords => ({
+  say,
+  dial: 'Rad für den Tausch von Blendenstufen',
+  hand: 'Blende und Belichtungszeit, gleiches Licht',
+  pair: (aperture, shutter) => `${aperture} bei ${shutter}`,
+  triple: (pair, iso) => `${pair}, ${iso}`,
+  isoHeld: (iso) => `${iso} bleibt`,
+  bodyShows: (shutter) => `Anzeige ${shutter}`,
+
+  facing: (pair) => `${pair}. Jedes Paar, das sich auf dem Rad gegenübersteht, gibt dieses Licht.`,
+  sameLight: (now, then) => `${now} gibt das gleiche Licht wie ${then}.`,
+  asAsked: (now, stops, brighter, then) => `${now} gibt ${stops} ${brighter ? 'mehr' : 'weniger'} Licht als ${then}, wie gewünscht.`,
+  offFromAsked: (now, stops, brighter) => `${now} ist ${stops} ${brighter ? 'heller' : 'dunkler'} als gewünscht.`,
+  offFrom: (now, stops, brighter, then) => `${now} ist ${stops} ${brighter ? 'heller' : 'dunkler'} als ${then}.`,
+  ends: (setting, at, now, stops, brighter) => `${SETTING_FIRST[setting]} endet bei ${at}: ${now} wird ${stops} zu ${brighter ? 'hell' : 'dunkel'}.`,
+  rounded: (stops, brighter, pay) =>
+    `${stops} ${brighter ? 'heller' : 'dunkler'} als gewünscht: ${SETTING_IN_TEXT[pay]} steht auf der nächstgelegenen Raste.`,
+  closeUp: (stops, more) =>
+    `Von hier kostet die Nähe ${stops} ${more ? 'mehr' : 'weniger'} Licht als dort, wo gemessen wurde; das ist eingerechnet.`,
+  closeUpByHand: (stops) => `Die Nähe kostet ${stops} Licht, was ein Handbelichtungsmesser nicht sieht; das ist eingerechnet.`,
+
+  blurShrinks: (percent) => `Was unscharf ist, verschwimmt weniger: auf ${percent} der Breite.`,
+  blurGrows: (times) => `Was unscharf ist, verschwimmt mehr: ${times}‑mal so breit.`,
+  openLonger: (times) => `Der Verschluss ist ${times}‑mal so lange offen.`,
+  openShorter: (percent) => `Der Verschluss ist nur ${percent} der Zeit offen.`,
+  noise: (more, stops) => `${more ? 'Mehr' : 'Weniger'} Rauschen: ${stops} ISO.`,
+  handsOff: (shutter) => `Bei ${shutter} die Hände weglassen: Selbstauslöser oder Fernauslöser.`,
+  shock: 'Um diese Zeiten zeigt sich die Erschütterung durch den Verschluss am stärksten.',
+
+  misread: (shutter, body, other, stops, brighter) =>
+    `${shutter} zeigt die Kamera als ${body}. Als ${other} gelesen wäre das ${stops} ${brighter ? 'heller' : 'dunkler'}.`,
+  taken: (text, value) => `„${text}“ wurde als ${value} gelesen.`,
+  takeInstead: (value) => `Stattdessen ${value} nehmen`,
+
+  set: (value) => `${value} einstellen`,
+  bringsBack: 'bringt das gewünschte Licht zurück',
+  makesUpAll: 'gleicht alles aus',
+  stillMissing: (stops, missing) => `noch ${stops} zu ${missing ? 'wenig' : 'viel'}`,
+  moreLight: (times) => `${times}‑mal so viel Licht auf der Figur`,
+  lessLight: (percent) => `${percent} des Lichts auf der Figur`,
+  lampsNearer: (percent) => `Lampen auf ${percent} ihres Abstands, als erste Schätzung`,
+  lampsAway: 'Lampen weiter weg oder gedimmt',
+  done: (what) => `Erledigt: ${what}.`,
+  undo: 'Rückgängig',
+  within: (least, most) => `ein Wert von ${least} bis ${most}, den Grenzen weiter unten`,
+
+  correction: 'Heller (+), dunkler (−)',
+  correctionHint: 'Blendenstufen; zeigt der Messer 2 zu wenig, dann +2',
+  darker: 'Eine Raste dunkler',
+  brighter: 'Eine Raste heller',
+  now: 'Jetzt eingestellt',
+  pay: 'Hält das Licht',
+  payHint: 'stellt sich nach, wenn ein anderer Wert geändert wird',
+  step: 'Rasten der Räder',
+  steps: {1: 'ganze Stufen', 2: 'halbe Stufen', 3: 'Drittelstufen'},
+  start: 'Anfang: gemessen oder probiert',
+  startHint: 'in jeder Schreibweise: f/2,8 1/25, f8 0"3 ISO 100, 1/25 f/8 +2',
+  startWanted: 'eine Einstellung wie f/2,8 1/25',
+  startHere: 'Von hier anfangen',
+  back: 'Zurück zum Anfang',
+  changes: 'Was sich geändert hat, und der Weg dorthin',
+  moved: (from, to) => `${from} → ${to}`,
+  held: (value) => `bleibt ${value}`,
+  byLight: (stops, brighter) => `${stops} ${brighter ? 'heller' : 'dunkler'}`,
+  noLight: 'gleich viel Licht',
+  closeUpName: 'Nähe',
+  path: 'Stufe um Stufe',
+  limits: 'Grenzen von Objektiv und Kamera',
+  widest: 'Offenblende',
+  smallest: 'Kleinste Blende',
+  fastest: 'Kürzeste Zeit',
+  slowest: 'Längste Zeit',
+  lowest: 'Basis-ISO',
+  highest: 'Höchste genutzte ISO',
+});
+
+const SETTING_IN_TEXT: Readonly<Record<Setting, string>> = {aperture: 'die Blende', shutter: 'die Belichtungszeit', iso: 'ISO'};
+const SETTING_FIRST: Readonly<Record<Setting, string>> = {aperture: 'Die Blende', shutter: 'Die Belichtungszeit', iso: 'ISO'};

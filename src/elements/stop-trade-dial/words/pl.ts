@@ -1,0 +1,82 @@
+import type {Setting} from '../../../core/exposure/stops.js';
+import type {Say} from '../../shared/say.js';
+import type {DialWords} from './en.js';
+
+export {family} from '../../shared/words/pl.js';
+
+export const words = (say: Say): DialWords => ({
+  say,
+  dial: 'Tarcza zamiany przysłony i czasu',
+  hand: 'Przysłona i czas, to samo światło',
+  pair: (aperture, shutter) => `${aperture} przy ${shutter}`,
+  triple: (pair, iso) => `${pair}, ${iso}`,
+  isoHeld: (iso) => `${iso} stałe`,
+  bodyShows: (shutter) => `aparat: ${shutter}`,
+
+  facing: (pair) => `${pair}. Każda para, która spotyka się na tarczy, daje to światło.`,
+  sameLight: (now, then) => `${now} daje tyle samo światła co ${then}.`,
+  asAsked: (now, stops, brighter, then) => `${now} daje o ${stops} ${brighter ? 'więcej' : 'mniej'} światła niż ${then}, jak należało.`,
+  offFromAsked: (now, stops, brighter) => `${now} jest o ${stops} ${brighter ? 'jaśniej' : 'ciemniej'}, niż trzeba.`,
+  offFrom: (now, stops, brighter, then) => `${now} jest o ${stops} ${brighter ? 'jaśniej' : 'ciemniej'} niż ${then}.`,
+  ends: (setting, at, now, stops, brighter) => `${SETTING_FIRST[setting]} kończy się na ${at}: ${now} wychodzi o ${stops} za ${brighter ? 'jasno' : 'ciemno'}.`,
+  rounded: (stops, brighter, pay) => `O ${stops} ${brighter ? 'jaśniej' : 'ciemniej'}, niż trzeba: ${SETTING_IN_TEXT[pay]} stoi na najbliższym kliknięciu.`,
+  closeUp: (stops, more) => `Stąd zbliżenie zabiera o ${stops} ${more ? 'więcej' : 'mniej'} światła niż tam, gdzie mierzono; jest to wliczone.`,
+  closeUpByHand: (stops) => `Zbliżenie zabiera ${stops} światła, czego światłomierz ręczny nie widzi; jest to wliczone.`,
+
+  blurShrinks: (percent) => `To, co nieostre, rozmywa się mniej: do ${percent} szerokości.`,
+  blurGrows: (times) => `To, co nieostre, rozmywa się bardziej: ${times}× szerzej.`,
+  openLonger: (times) => `Migawka jest otwarta ${times}× dłużej.`,
+  openShorter: (percent) => `Migawka jest otwarta tylko przez ${percent} czasu.`,
+  noise: (more, stops) => `${more ? 'Więcej' : 'Mniej'} szumu: ${stops} ISO.`,
+  handsOff: (shutter) => `Przy ${shutter} nie dotykać aparatu: samowyzwalacz albo pilot.`,
+  shock: 'Przy takich czasach najbardziej widać wstrząs samej migawki.',
+
+  misread: (shutter, body, other, stops, brighter) =>
+    `${shutter} aparat pokazuje jako ${body}. Odczytane jako ${other} byłoby o ${stops} ${brighter ? 'jaśniej' : 'ciemniej'}.`,
+  taken: (text, value) => `„${text}” odczytano jako ${value}.`,
+  takeInstead: (value) => `Przyjąć zamiast tego ${value}`,
+
+  set: (value) => `Ustawić ${value}`,
+  bringsBack: 'przywraca potrzebne światło',
+  makesUpAll: 'wyrównuje wszystko',
+  stillMissing: (stops, missing) => (missing ? `nadal brakuje ${stops}` : `nadal ${stops} za dużo`),
+  moreLight: (times) => `${times}× tyle światła na figurce`,
+  lessLight: (percent) => `${percent} światła na figurce`,
+  lampsNearer: (percent) => `lampy na ${percent} ich odległości, na pierwszą próbę`,
+  lampsAway: 'lampy dalej albo przyciemnione',
+  done: (what) => `Gotowe: ${what}.`,
+  undo: 'Cofnij',
+  within: (least, most) => `wartość od ${least} do ${most}, w granicach podanych niżej`,
+
+  correction: 'Jaśniej (+), ciemniej (−)',
+  correctionHint: 'w EV; gdy światłomierz pokazuje 2 za mało, +2',
+  darker: 'O jedno kliknięcie ciemniej',
+  brighter: 'O jedno kliknięcie jaśniej',
+  now: 'Ustawione teraz',
+  pay: 'Utrzymuje światło',
+  payHint: 'zmienia się samo, gdy zmienia się coś innego',
+  step: 'Kliknięcia pokręteł',
+  steps: {1: 'całe EV', 2: 'pół EV', 3: '1/3 EV'},
+  start: 'Początek: pomiar lub próba',
+  startHint: 'zapisane dowolnie: f/2,8 1/25, f8 0"3 ISO 100, 1/25 f/8 +2',
+  startWanted: 'ustawienie takie jak f/2,8 1/25',
+  startHere: 'Zacząć stąd',
+  back: 'Wrócić do początku',
+  changes: 'Co się zmieniło i jaką drogą',
+  moved: (from, to) => `${from} → ${to}`,
+  held: (value) => `nadal ${value}`,
+  byLight: (stops, brighter) => `o ${stops} ${brighter ? 'jaśniej' : 'ciemniej'}`,
+  noLight: 'tyle samo światła',
+  closeUpName: 'Zbliżenie',
+  path: 'Krok po kroku',
+  limits: 'Granice obiektywu i aparatu',
+  widest: 'Pełny otwór',
+  smallest: 'Najmniejszy otwór',
+  fastest: 'Najkrótszy czas',
+  slowest: 'Najdłuższy czas',
+  lowest: 'Bazowe ISO',
+  highest: 'Najwyższe używane ISO',
+});
+
+const SETTING_IN_TEXT: Readonly<Record<Setting, string>> = {aperture: 'przysłona', shutter: 'czas', iso: 'ISO'};
+const SETTING_FIRST: Readonly<Record<Setting, string>> = {aperture: 'Przysłona', shutter: 'Czas', iso: 'ISO'};
