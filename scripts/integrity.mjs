@@ -54,5 +54,6 @@ if (process.argv[1] === new URL(import.meta.url).pathname) {
     process.exit(1);
   }
   console.log(snippet(name, list, address));
-  console.log(`\nContent-Security-Policy: script-src ${scriptSources(name, list, address)}`);
+  // Without 'strict-dynamic' WebKit does not let a file import another by its hash.
+  console.log(`\nContent-Security-Policy: script-src ${scriptSources(name, list, address)} 'strict-dynamic'`);
 }
