@@ -22,6 +22,7 @@ try {
     fail('The package packed twice is not the same twice: something in it depends on when or where it was packed.');
   }
 
+  show('node', ['scripts/readme.mjs', '--check-built'], ROOT);
   show(tool('publint'), ['--strict', tarball], ROOT);
   // For bundlers and Node's modules: the package has no CommonJS, and a registered element needs no types of its own.
   show(tool('attw'), [tarball, '--profile', 'esm-only', '--format', 'ascii', '--exclude-entrypoints', 'standalone'], ROOT);

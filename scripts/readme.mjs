@@ -1,7 +1,11 @@
-/** Fills the README's tables of elements and core functions from the comments in the source. `--check` only compares. */
+/**
+ * Fills the README's tables of elements and core functions from the comments in the source, and the hashes of the script-tag files
+ * from the build. `--check` only compares the tables, `--check-built` the hashes.
+ */
 import {existsSync, readFileSync, readdirSync, writeFileSync} from 'node:fs';
 import {fileURLToPath} from 'node:url';
 import ts from 'typescript';
+import {integrityBlock, readList} from './integrity.mjs';
 
 const ROOT = fileURLToPath(new URL('..', import.meta.url));
 const read = (path) => readFileSync(ROOT + path, 'utf8');
@@ -65,12 +69,17 @@ function between(text, mark, body) {
 }
 
 const before = read('README.md');
-const after = between(between(before, 'elements', elementsTable()), 'core', coreTable());
-if (process.argv.includes('--check')) {
-  if (before !== after) {
-    console.error('The README’s tables do not match the source. Run “npm run readme”.');
-    process.exit(1);
-  }
-} else {
-  writeFileSync(`${ROOT}README.md`, after);
+const tables = (text) => between(between(text, 'elements', elementsTable()), 'core', coreTable());
+const hashes = (text) => between(text, 'integrity', integrityBlock(readList()));
+const isBuilt = existsSync(`${ROOT}dist/standalone/integrity.json`);
+
+const CHECKS = {
+  '--check': [tables, 'The README’s tables do not match the source. Run “npm run readme”.'],
+  '--check-built': [hashes, 'The README’s hashes are not those of the build. Run “npm run readme” after “npm run build”.'],
+};
+const [made, sentence] = CHECKS[process.argv[2]] ?? [];
+if (!made) writeFileSync(`${ROOT}README.md`, isBuilt ? hashes(tables(before)) : tables(before));
+else if (made(before) !== before) {
+  console.error(sentence);
+  process.exit(1);
 }
