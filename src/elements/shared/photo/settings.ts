@@ -1,7 +1,5 @@
 import {exactFromNominal} from '../../../core/exposure/clicks.js';
 import {SETTINGS, exposureStops, type Exposure} from '../../../core/exposure/stops.js';
-import {trade, type Trade} from '../../../core/exposure/trade.js';
-import {Problem} from '../../../core/problem.js';
 import type {Shot} from '../../../core/shot/shot.js';
 import type {PhotoSettings} from '../../../photo/settings.js';
 
@@ -64,36 +62,4 @@ function saysAll({settings}: TakenPhoto): boolean {
 /** Stops by which the settings of a shot were meant to make it brighter than an earlier one, where both files say them. */
 export function meantShift(before: TakenPhoto, photo: TakenPhoto, shot: Shot): number | undefined {
   return saysAll(before) && saysAll(photo) ? exposureStops(exposureOf(before, shot), exposureOf(photo, shot)) : undefined;
-}
-
-/**
- * From a photo's exposure to one so many thirds brighter, with the other settings as the bench has them.
- * @returns `undefined` when the limits leave the paying setting no click at all
- */
-export function tradeFor(photo: TakenPhoto, shot: Shot, thirds: number): Trade | undefined {
-  const {pay, clicksPerStop, aperture, iso} = shot;
-  const change = Object.fromEntries(SETTINGS.filter((name) => name !== pay).map((name) => [name, shot[name]]));
-  try {
-    return trade({
-      from: exposureOf(photo, shot), correction: thirds / 3, change, pay, clicksPerStop,
-      limits: {
-        // What is set on the bench can be set, whatever its limits say.
-        aperture: [Math.min(shot.apertureWidest, aperture), Math.max(shot.apertureSmallest, aperture)],
-        shutter: pay === 'shutter' ? [shot.shutterFastest, shot.shutterSlowest]
-          : [Math.min(shot.shutterFastest, shot.shutter), Math.max(shot.shutterSlowest, shot.shutter)],
-        iso: [Math.min(shot.isoLowest, iso), Math.max(shot.isoHighest, iso)],
-      },
-    });
-  } catch (error) {
-    if (!(error instanceof Problem)) throw error;
-    return undefined;
-  }
-}
-
-/** Stops by which the bench may miss a trade and still be taken to follow it: half a third-stop click. */
-const FOLLOWED = 1 / 6;
-
-/** Whether the bench is set to where a trade leads. */
-export function isSet(shot: Shot, {to}: Trade): boolean {
-  return Math.abs(exposureStops(shot, to)) < FOLLOWED;
 }

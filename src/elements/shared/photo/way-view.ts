@@ -1,7 +1,8 @@
 import {html, nothing, type TemplateResult} from 'lit';
 import type {Shot} from '../../../core/shot/shot.js';
 import type {Say} from '../say.js';
-import {isSet, tradeFor, type TakenPhoto} from './settings.js';
+import type {TakenPhoto} from './settings.js';
+import {isSet, tradeFor} from './trade-for.js';
 import {wayCost, wayText} from './way-speech.js';
 import type {PhotoWords} from './words/en.js';
 

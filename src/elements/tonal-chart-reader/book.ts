@@ -1,0 +1,7 @@
+import {WordBook} from '../shared/languages.js';
+import type {ChartWords} from './words/en.js';
+
+/** What is said before a photo is open, by language. */
+export const chartBook = new WordBook<ChartWords>({
+  en: () => import('./words/en.js'),
+});
