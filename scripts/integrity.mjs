@@ -1,6 +1,7 @@
 /** What a page pastes so that it runs the script-tag files it was given and no others. */
 import {createHash} from 'node:crypto';
 import {readFileSync} from 'node:fs';
+import {isStarted} from './set-up.mjs';
 
 const LIST = new URL('../dist/standalone/integrity.json', import.meta.url);
 
@@ -46,7 +47,7 @@ export function integrityBlock(list, name = 'stop-trade-dial.js') {
 }
 
 /** `node scripts/integrity.mjs stop-trade-dial [address]` prints what to paste and the policy that lets it run. */
-if (process.argv[1] === new URL(import.meta.url).pathname) {
+if (isStarted(import.meta.url)) {
   const [tag = 'all', address = 'https://your.site/lampblack/'] = process.argv.slice(2);
   const [name, list] = [`${tag}.js`, readList()];
   if (!list.imports[name]) {

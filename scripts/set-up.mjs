@@ -1,8 +1,13 @@
 /** What both commands need before they can begin: the right Node and the packages of the lock file. */
 import {spawnSync} from 'node:child_process';
 import {existsSync, readFileSync, writeFileSync} from 'node:fs';
+import {fileURLToPath} from 'node:url';
 
-export const ROOT = new URL('..', import.meta.url).pathname;
+export const ROOT = fileURLToPath(new URL('..', import.meta.url));
+
+/** Whether a module was started by itself, and not imported. */
+export const isStarted = (url) => process.argv[1] === fileURLToPath(url);
+
 const STAMP = `${ROOT}node_modules/.lampblack-lock`;
 
 /** Runs a command in the project's root with its output shown. Ends the process when the command fails. */

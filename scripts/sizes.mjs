@@ -5,7 +5,7 @@
 import {readFileSync, writeFileSync} from 'node:fs';
 import {build} from 'esbuild';
 import {gzipped} from './chunks.mjs';
-import {ROOT} from './set-up.mjs';
+import {ROOT, isStarted} from './set-up.mjs';
 
 const BUDGETS = new URL('budgets.json', import.meta.url);
 /** Parts of the core, `index` being all of them. */
@@ -60,7 +60,7 @@ export function printSizes(rows, folder = `${ROOT}dist/standalone/`) {
   return rows.filter(({bytes, limit}) => !(bytes <= limit)).map(({name}) => name);
 }
 
-if (process.argv[1] === new URL(import.meta.url).pathname) {
+if (isStarted(import.meta.url)) {
   const rows = await sizes();
   if (process.argv.includes('--limits')) {
     const budgets = JSON.parse(readFileSync(BUDGETS, 'utf8'));

@@ -1,5 +1,5 @@
 import {readFileSync, readdirSync} from 'node:fs';
-import {fileURLToPath} from 'node:url';
+import {fileURLToPath, pathToFileURL} from 'node:url';
 import {gzipSync} from 'node:zlib';
 import {transform} from 'esbuild';
 import {rollup} from 'rollup';
@@ -14,7 +14,7 @@ async function bundled(names: string): Promise<number> {
     plugins: [{
       name: 'from-source',
       resolveId: (id, from) => (id === 'entry' ? id : id === 'lampblack' ? `${ROOT}src/core/index.ts`
-        : new URL(id.replace(/\.js$/, '.ts'), `file://${from ?? ''}`).pathname),
+        : fileURLToPath(new URL(id.replace(/\.js$/, '.ts'), pathToFileURL(from ?? '')))),
       load: (id) => (id === 'entry' ? `import {${names}} from 'lampblack'; console.log(${names});` : readFileSync(id, 'utf8')),
       transform: async (code, id) => (id.endsWith('.ts') ? (await transform(code, {loader: 'ts', target: 'es2022'})).code : null),
     }],
