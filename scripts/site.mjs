@@ -7,7 +7,7 @@ import {cpSync, existsSync, mkdirSync, readFileSync, readdirSync, rmSync, statSy
 import {createHash} from 'node:crypto';
 import {dirname} from 'node:path';
 import {build} from 'esbuild';
-import {ROOT} from './set-up.mjs';
+import {ROOT, isStarted} from './set-up.mjs';
 import {framePages} from './frames.mjs';
 import {referencePages} from './element-pages.mjs';
 import {languagePages} from './page-languages.mjs';
@@ -92,4 +92,4 @@ function files(folder, under = '') {
     statSync(folder + under + name).isDirectory() ? files(folder, `${under}${name}/`) : [under + name]));
 }
 
-if (process.argv[1] === new URL(import.meta.url).pathname) await buildSite();
+if (isStarted(import.meta.url)) await buildSite();
