@@ -9,6 +9,9 @@ import type {ShotChangeEvent, ShotProblemEvent} from '../../src/elements/shared/
 import {zoneFit} from '../../src/core/optics/fit.js';
 import {blurLimit} from '../../src/core/optics/blur.js';
 import {shotPlan} from '../../src/core/optics/plan.js';
+import type {PlanWay} from '../../src/core/optics/plan-way.js';
+import '../../src/elements/stop-trade-dial/define.js';
+import type {StopTradeDial} from '../../src/elements/stop-trade-dial/class.js';
 
 /** Invented, as all figures here: the Fenwick Painting Guild's lantern bearer, its bill past the front and its cloak past the back. */
 const bearer = () => fixture<ShotPlan>(html`
@@ -29,9 +32,19 @@ const ready = async () => settled(await bearer());
 const text = (node: Element | null | undefined) => node?.textContent?.replace(/\s+/g, ' ').trim() ?? '';
 const verdict = (el: ShotPlan) => text(el.shadowRoot?.querySelector('.verdict'));
 const ways = (el: ShotPlan) => [...el.shadowRoot?.querySelectorAll<HTMLElement>('.way') ?? []];
-const line = (way: Element | undefined, key: string) => text(way?.querySelector(`.${key} dd`));
+const line = (column: Element | undefined, key: string) => text(column?.querySelector(`.${key} dd`));
 const grip = (el: ShotPlan, name: string) => el.shadowRoot?.querySelector<SVGGElement>(`[data-grip=${name}]`) as SVGGElement;
 const picked = (el: ShotPlan, at: number) => ways(el)[at]?.querySelector<HTMLButtonElement>('.pick') as HTMLButtonElement;
+
+/** Opens a fold and waits for what is fetched only then. */
+async function open(el: ShotPlan, fold: string): Promise<HTMLDetailsElement> {
+  const details = el.shadowRoot?.querySelector<HTMLDetailsElement>(`details.${fold}`) as HTMLDetailsElement;
+  details.open = true;
+  await waitUntil(() => details.children.length > 1, `what is in ${fold}`, {timeout: 5000});
+  await el.updateComplete;
+  return details;
+}
+const columns = async (el: ShotPlan) => [...(await open(el, 'side-by-side')).querySelectorAll<HTMLElement>('.column')];
 
 async function drag(el: ShotPlan, name: string, dx: number, dy: number): Promise<void> {
   grip(el, name).scrollIntoView({block: 'center'});
@@ -47,6 +60,7 @@ async function drag(el: ShotPlan, name: string, dx: number, dy: number): Promise
 }
 
 async function typeInto(el: ShotPlan, id: string, value: string): Promise<void> {
+  if (!el.shadowRoot?.getElementById(id)) await open(el, 'figure'); // and what stands in the other folds comes along
   const input = el.shadowRoot?.getElementById(id) as HTMLInputElement;
   const details = input.closest('details');
   if (details) details.open = true;
@@ -124,15 +138,17 @@ describe('shot-plan', () => {
     const el = await ready();
     const [best] = shotPlan(planJobOf(el.shot)).ways;
     if (!best) throw new Error('a way was expected');
-    expect(line(ways(el)[0], 'camera').replace(/[^\d]/g, '')).to.equal(best.cameraDistance.toFixed(0));
-    expect(line(ways(el)[0], 'contrast')).to.contain(best.worst.toFixed(2));
-    expect(line(ways(el)[0], 'pixels').replace(/\s/g, '')).to.match(new RegExp(`^${Math.round(best.pixelsAcross)},`));
+    const [first] = await columns(el);
+    expect(line(first, 'camera').replace(/[^\d]/g, '')).to.equal(best.cameraDistance.toFixed(0));
+    expect(line(first, 'contrast')).to.contain(`${(best.worst * 100).toFixed(0)}% left`);
+    expect(line(first, 'pixels').replace(/\s/g, '')).to.match(new RegExp(`^${Math.round(best.pixelsAcross)},`));
+    expect(text(ways(el)[0]).replace(/\s/g, '')).to.contain(`from${best.cameraDistance.toFixed(0)}mm`);
     expect(verdict(el).replace(/\s/g, '')).to.contain(`from${best.cameraDistance.toFixed(0)}mm`);
   });
 
   it('sets a way on the bench with one click, and the optics agree that all of it is sharp', async () => {
     const el = await ready();
-    const at = ways(el).findIndex((way) => line(way, 'frames') === '1');
+    const at = (await columns(el)).findIndex((way) => line(way, 'frames') === '1');
     let event: ShotChangeEvent | undefined;
     el.addEventListener('shot-change', (change) => { event = change; });
     picked(el, at).click();
@@ -154,10 +170,10 @@ describe('shot-plan', () => {
 
   it('does not plan anew, or otherwise, because a way was set', async () => {
     const el = await ready();
-    const before = ways(el).map((way) => text(way.querySelector('dl')));
+    const before = (await columns(el)).map((way) => text(way));
     picked(el, 1).click();
     await settled(el);
-    expect(ways(el).map((way) => text(way.querySelector('dl')))).to.deep.equal(before);
+    expect((await columns(el)).map((way) => text(way))).to.deep.equal(before);
   });
 
   it('draws the way that was set', async () => {
@@ -239,7 +255,7 @@ describe('shot-plan', () => {
 
   it('says which wish to give up first, and a click gives it up', async () => {
     const el = await settled(await fixture<ShotPlan>(html`<shot-plan base-depth="60" room="200" focal-lengths="60"></shot-plan>`));
-    expect(verdict(el)).to.match(/^Not all of these wishes can be met\. Give up first: make room for /);
+    expect(verdict(el)).to.match(/^Not all of these wishes can be met at once\. Least to give up: “Make room for /);
     const button = el.shadowRoot?.querySelector<HTMLButtonElement>('.ways button');
     button?.click();
     await settled(el);
@@ -264,7 +280,7 @@ describe('shot-plan', () => {
     const before = verdict(el);
     await typeInto(el, 'aperture-smallest', 'f/2');
     await settled(el);
-    expect(text(el.shadowRoot?.querySelector('.plate'))).to.contain('No plan: aperture');
+    expect(text(el.shadowRoot?.querySelector('.plate'))).to.contain('No plan: between the limits of the aperture there is nothing to set.');
     expect(verdict(el)).to.equal(before);
     await typeInto(el, 'aperture-smallest', 'f/22');
     await settled(el);
@@ -280,12 +296,13 @@ describe('shot-plan', () => {
     expect(el.shot.meteredAperture).to.be.closeTo(16, 1e-9);
     expect((el.shadowRoot?.getElementById('metered-aperture') as HTMLInputElement).value).to.equal('f/24');
     await settled(el);
-    expect(line(ways(el)[0], 'aperture')).to.match(/^f\/\S+, body shows f\/\d/);
+    expect(line((await columns(el))[0], 'aperture')).to.match(/^f\/\S+, body shows f\/\d/);
   });
 
   it('counts in inches and turns the camera upright', async () => {
     const el = await settled(await fixture<ShotPlan>(html`<shot-plan unit="in" base-depth="2 in"></shot-plan>`));
-    expect(line(ways(el)[0], 'field')).to.match(/in$/);
+    expect(line((await columns(el))[0], 'field')).to.match(/in$/);
+    await open(el, 'camera');
     const held = el.shadowRoot?.getElementById('held') as HTMLSelectElement;
     held.value = 'tall';
     held.dispatchEvent(new Event('change'));
@@ -344,5 +361,57 @@ describe('shot-plan', () => {
     await settled(el);
     await waitUntil(() => spoken() !== '', 'something said', {timeout: 3000});
     expect(spoken()).to.equal(verdict(el));
+  });
+
+  it('says what a way did and takes it back as if it had never been', async () => {
+    const el = await ready();
+    const before = {...el.shot};
+    picked(el, 1).click();
+    await el.updateComplete;
+    const done = () => el.shadowRoot?.querySelector('.done');
+    expect(text(done())).to.match(/^Done: f\/\d+ at .* away\. ?Undo$/);
+    expect(picked(el, 1).getAttribute('aria-pressed')).to.equal('true');
+    el.shadowRoot?.querySelector<HTMLButtonElement>('.undo')?.click();
+    await el.updateComplete;
+    expect({...el.shot}).to.deep.equal(before);
+    expect(done()).to.equal(null);
+    // What was metered follows the setting again, since nobody has said it.
+    expect(picked(el, 1).getAttribute('aria-pressed')).to.equal('false');
+  });
+
+  it('puts the hand on what takes a wish back, and forgets it once something else was changed', async () => {
+    const el = await settled(await fixture<ShotPlan>(html`<shot-plan base-depth="60" room="200" focal-lengths="60"></shot-plan>`));
+    el.shadowRoot?.querySelector<HTMLButtonElement>('.ways button')?.click();
+    await waitUntil(() => el.shadowRoot?.activeElement?.classList.contains('undo'), 'the hand is there');
+    expect(text(el.shadowRoot?.querySelector('.done'))).to.match(/^Done: Make room for /);
+    el.room = 2000;
+    await settled(el);
+    expect(el.shadowRoot?.querySelector('.done')).to.equal(null);
+  });
+
+  it('leaves a dial on the same bench even, close-up counted in', async () => {
+    const page = await fixture(html`<div>
+      <stop-trade-dial bench="plan-dial" metered-aperture="f/8" metered-shutter="1/4"></stop-trade-dial>
+      <shot-plan bench="plan-dial" base-depth="60" field-width="100" metered-magnification="0.36" room="1200"></shot-plan></div>`);
+    const plan = await settled(page.querySelector('shot-plan') as ShotPlan);
+    const dial = page.querySelector('stop-trade-dial') as StopTradeDial;
+    for (const at of ways(plan).keys()) {
+      picked(plan, at).click();
+      await settled(plan);
+      await dial.updateComplete;
+      expect(text(dial.shadowRoot?.querySelector('.verdict')), text(picked(plan, at))).to.contain('gives the same light');
+      expect(text(dial.shadowRoot?.querySelector('.reason'))).to.match(/^From here close-up takes .* light than where it was metered; that is counted in\./);
+    }
+  });
+
+  it('says what a stack’s time is made of', async () => {
+    const el = await ready();
+    const stack = shotPlan(planJobOf(el.shot)).ways.findIndex(({kind}) => kind === 'stack');
+    const {frames, shutter, price} = shotPlan(planJobOf(el.shot)).ways[stack] as PlanWay;
+    const [, total, count, each, settle] = /Price: ([\d.]+) s \((\d+) × ([\d.]+) s, and ([\d.]+) s of moving/.exec(text(ways(el)[stack])) ?? [];
+    expect(Number(count)).to.equal(frames.length);
+    expect(Number(each)).to.be.closeTo(shutter.value, shutter.value * 0.06); // a dial's printed numbers are that rough
+    expect(Number(count) * Number(each) + Number(settle)).to.be.closeTo(Number(total), 0.6);
+    expect(Number(total)).to.be.closeTo(price.seconds, 0.5);
   });
 });

@@ -383,15 +383,15 @@ export abstract class ShotElement<W extends Words = Words> extends LitElement {
     for (const node of this.#placeholder) node.remove();
     this.#placeholder = [];
     const verdict = this.verdictText();
-    if (verdict === this.#lastVerdict) return;
+    if (verdict === undefined || verdict === this.#lastVerdict) return;
     const first = this.#lastVerdict === undefined;
     this.#lastVerdict = verdict;
     clearTimeout(this.#settling);
     if (!first) this.#settling = setTimeout(() => { this.announced = verdict; }, SETTLED_MS);
   }
 
-  /** The verdict in one or two sentences, as it should be read out. */
-  protected abstract verdictText(): string;
+  /** The verdict in one or two sentences, as it should be read out; `undefined` while there is none yet. The first is nothing to be read out. */
+  protected abstract verdictText(): string | undefined;
 
   /** The live region: empty until the first change, then the verdict once it has settled. */
   protected renderAnnouncement(): TemplateResult {

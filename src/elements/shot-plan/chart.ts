@@ -1,10 +1,10 @@
 import {nothing, svg, type SVGTemplateResult} from 'lit';
-import {writeAperture} from '../../core/exposure/write.js';
 import type {PlanWay} from '../../core/optics/plan-way.js';
 import type {Curve, CurvePoint} from './curve.js';
-import {WORDS, bestLabel} from './words.js';
+import {bestText} from './more-speech.js';
+import type {PlanWords} from './words/en.js';
 
-const LEFT_PX = 26;
+const LEFT_PX = 42;
 const RIGHT_PX = 14;
 const TOP_PX = 22;
 const CHART_PX = 112;
@@ -45,7 +45,7 @@ export function printed(points: readonly CurvePoint[], sheet: ChartSheet): reado
 }
 
 /** Worst contrast over the f-numbers: the line, what defocus and diffraction take, the best click and the way's own. */
-export function chart(curve: Curve, way: PlanWay, wished: number, width: number): SVGTemplateResult {
+export function chart(words: PlanWords, curve: Curve, way: PlanWay, wished: number, width: number): SVGTemplateResult {
   const sheet = chartSheet(width, curve);
   const {x, y, floor} = sheet;
   const {points, best} = curve;
@@ -60,19 +60,19 @@ export function chart(curve: Curve, way: PlanWay, wished: number, width: number)
   return svg`
     <path class="fine" d="M${LEFT_PX} ${TOP_PX}V${floor}H${width - RIGHT_PX + 6}"></path>
     ${[0, 0.5, 1].map((value) => svg`<path class="fine" d="M${LEFT_PX - 4} ${y(value)}h4"></path>
-      <text class="quiet" x=${LEFT_PX - 7} y=${y(value) + 4} text-anchor="end">${value === 0.5 ? '.5' : value}</text>`)}
+      <text class="quiet" x=${LEFT_PX - 7} y=${y(value) + 4} text-anchor="end">${words.say.percent(value)}</text>`)}
     ${points.map(({aperture}) => svg`<path class="fine" d="M${x(aperture).toFixed(1)} ${floor}v4"></path>`)}
     ${printed(points, sheet).map(({aperture}) => svg`<path class="fine" d="M${x(aperture).toFixed(1)} ${floor}v8"></path>
-      <text class="quiet" x=${x(aperture)} y=${floor + 20} text-anchor="middle">${writeAperture(aperture)}</text>`)}
+      <text class="quiet" x=${x(aperture)} y=${floor + 20} text-anchor="middle">${words.say.aperture(aperture)}</text>`)}
     ${single ? svg`<polygon class="lost" points="${line(ceiling)} ${back}"></polygon><polyline class="fine" points=${line(ceiling)}></polyline>
-      ${first && ceiling(first) - first.worst > 0.45 ? svg`<text x=${LEFT_PX + 10} y=${y((ceiling(first) + Math.max(0, first.worst)) / 2) + 4} class="on-paper">${WORDS.defocus}</text>` : nothing}
-      <text class="quiet" x=${width - RIGHT_PX} y=${TOP_PX - 8} text-anchor="end">${WORDS.diffraction}</text>
+      ${first && ceiling(first) - first.worst > 0.45 ? svg`<text x=${LEFT_PX + 10} y=${y((ceiling(first) + Math.max(0, first.worst)) / 2) + 4} class="on-paper">${words.defocus}</text>` : nothing}
+      <text class="quiet" x=${width - RIGHT_PX} y=${TOP_PX - 8} text-anchor="end">${words.diffraction}</text>
       <path class="fine" d="M${width - RIGHT_PX + 3} ${TOP_PX - 4}V${y(ceiling(points.at(-1) ?? best)) - 3}m-3 -5l3 5l3 -5"></path>` : nothing}
     <path class="wished" d="M${LEFT_PX} ${y(wished)}H${width - RIGHT_PX}"></path>
     <polyline class="curve" points=${line(({worst}) => worst)}></polyline>
     ${own ? svg`<path class="own" d="M${x(own.aperture)} ${floor}V${y(own.worst)}"></path><circle class="own-dot" cx=${x(own.aperture)} cy=${y(own.worst)} r="4"></circle>` : nothing}
     <circle class="best" cx=${bestX} cy=${y(best.worst)} r="7"></circle>
-    <text class="strong on-paper" x=${bestX - (end ? 9 : 0)} y=${y(best.worst) - 13} text-anchor=${end ? 'end' : 'middle'}>${bestLabel(best, way)}</text>`;
+    <text class="strong on-paper" x=${bestX - (end ? 9 : 0)} y=${y(best.worst) - 13} text-anchor=${end ? 'end' : 'middle'}>${bestText(words, curve, way)}</text>`;
 }
 
 export const CHART_HEIGHT = TOP_PX + CHART_PX + 26;

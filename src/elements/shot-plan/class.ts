@@ -1,29 +1,36 @@
-import {html, nothing, svg, type PropertyDeclarations, type PropertyValues, type SVGTemplateResult, type TemplateResult} from 'lit';
+import {html, isServer, nothing, type PropertyDeclarations, type PropertyValues, type TemplateResult} from 'lit';
 import {readAperture} from '../../core/exposure/read.js';
 import {writeAperture} from '../../core/exposure/write.js';
-import {markedFromWorking, workingAperture} from '../../core/optics/lens.js';
-import {depthToCover} from '../../core/optics/outline.js';
 import {singleFrameSteps, type GiveUp, type GiveUps} from '../../core/optics/give-up.js';
+import {markedFromWorking, workingAperture} from '../../core/optics/lens.js';
 import type {PlanJob} from '../../core/optics/plan-job.js';
 import type {PlanWay} from '../../core/optics/plan-way.js';
 import {planSteps, type Plan} from '../../core/optics/plan.js';
 import {Problem} from '../../core/problem.js';
+import {EXPOSURE_FIELDS} from '../../core/shot/exposure-fields.js';
+import {OPTICS_FIELDS} from '../../core/shot/optics-fields.js';
+import {PICTURE_FIELDS} from '../../core/shot/picture-fields.js';
+import {planJobOf, wayChanges, wishChanges} from '../../core/shot/plan-job.js';
 import type {ApertureShown, Shot, ShotKey} from '../../core/shot/shot.js';
+import type {ShotState} from '../../core/shot/state.js';
 import type {LengthUnit} from '../../core/units.js';
 import {ShotElement} from '../shared/shot-element.js';
 import {familyStyles} from '../shared/styles.js';
-import {CHART_HEIGHT, chart} from './chart.js';
-import {comparison} from './comparison.js';
-import {curveOf, type Curve} from './curve.js';
-import {layOut, type CameraView, type Sheet} from './draw.js';
-import {everyday, setUp, type EntryHost} from './entries.js';
-import {FREE, GRIPS, gripAt, moved, valueOf, type Grip} from './handles.js';
-import {outlineOf} from '../../core/shot/framing.js';
-import {planJobOf, wayChanges, wishChanges} from '../../core/shot/plan-job.js';
-import {picture} from './picture.js';
+import {takenBack} from '../shared/undo.js';
+import {planBook} from './book.js';
+import {layOut} from './draw.js';
+import {drawingView, type GripHands, type View} from './drawing-view.js';
+import {everyday, type EntryHost} from './entries.js';
+import {FREE, moved, type Grip} from './handles.js';
 import {runInSlices} from './planning.js';
+import {reasonText, troubleText, verdictText, waySetting, wishText} from './speech.js';
 import {planStyles} from './styles.js';
-import {GRIP_NAMES, WORDS, curveWords, drawn, gripHint, gripText, reason, trouble, verdict, wish} from './words.js';
+import {giveUpsView, waysView} from './ways-view.js';
+import type {PlanWords} from './words/en.js';
+
+/** What stands behind the folds: fetched once one of them is opened. */
+const loadMore = () => import('./more-view.js');
+const loadSetUp = () => import('./set-up.js');
 
 /** Steps of a length by one arrow key and by a page key, mm. */
 const STEPS: Readonly<Record<LengthUnit, readonly [number, number]>> = {mm: [1, 10], cm: [1, 10], in: [25.4 / 16, 25.4 / 2]};
@@ -63,7 +70,7 @@ interface Planned {
  * @attr {string} picture-width - Pixels across the finished picture; `picture-height`
  * @attr {string} margin - Free around the figure, of the picture's width: `8%`
  * @attr {string} blur-limit - Finished pixels of blur that still look sharp; `least-contrast` of the finest line
- * @attr {string} room - As far back as the tripod can go, from the sensor mark
+ * @attr {string} room - As far back as the tripod can go, from the sensor mark (⌀ on the body) to the focus
  * @attr {string} most-frames - Most frames to blend; 1 for none
  * @attr {mm|cm|in} unit - Unit lengths are shown in
  * @fires {ShotChangeEvent} shot-change - After a reader moved, typed or set something
@@ -73,12 +80,12 @@ interface Planned {
  * @csspart drawing - The side view
  * @csspart handle - What can be moved in it
  * @csspart way - One way out
- * @csspart chart - Worst contrast over the apertures
+ * @csspart chart - What every aperture leaves of the finest line's contrast
  * @csspart field - One label with its input
  * @cssprop [--lampblack-accent=#b26a00] - What can be moved
  * @cssprop [--lampblack-paper=transparent] - Background
  */
-export class ShotPlan extends ShotElement {
+export class ShotPlan extends ShotElement<PlanWords> {
   static override readonly shotKeys = [
     'aperture', 'shutter', 'iso', 'meteredAperture', 'meteredShutter', 'meteredIso', 'correction', 'clicksPerStop', 'apertureWidest',
     'apertureSmallest', 'shutterFastest', 'shutterSlowest', 'focalLength', 'focalLengths', 'closestFocus', 'pupilRatio', 'sensorWidth',
@@ -87,6 +94,8 @@ export class ShotPlan extends ShotElement {
     'overhangBackHeight', 'figureHeight', 'figureWidth', 'tilt', 'focus', 'unit',
   ] as const satisfies readonly ShotKey[];
 
+  static override readonly fields = {...EXPOSURE_FIELDS, ...OPTICS_FIELDS, ...PICTURE_FIELDS};
+  static override readonly book = planBook;
   static override styles = [familyStyles, planStyles];
 
   static override properties: PropertyDeclarations = {planning: {state: true}, chosen: {state: true}, further: {state: true}, shownText: {state: true}};
@@ -135,12 +144,13 @@ export class ShotPlan extends ShotElement {
   #wanted = '';
   #jobTrouble: Problem | undefined;
   #planTrouble: Problem | undefined;
-  #curve: {readonly way: PlanWay; readonly curve: Curve} | undefined;
   #stop: (() => void) | undefined;
   #quiet: ReturnType<typeof setTimeout> | undefined;
   #width = 600;
-  #view: {readonly sheet: Sheet; readonly camera: CameraView} | undefined;
-  #drag: {readonly grip: Grip; readonly x: number; readonly y: number; readonly from: Shot; readonly view: {readonly sheet: Sheet; readonly camera: CameraView}} | undefined;
+  #view: View | undefined;
+  #drag: {readonly grip: Grip; readonly x: number; readonly y: number; readonly from: Shot; readonly view: View} | undefined;
+  #done: {readonly changes: Partial<Shot>; readonly before: ShotState; readonly say: () => string} | undefined;
+  readonly #opened = new Set<() => Promise<unknown>>();
   #sizes: ResizeObserver | undefined;
 
   constructor() {
@@ -174,27 +184,26 @@ export class ShotPlan extends ShotElement {
   protected override willUpdate(changed: PropertyValues): void {
     super.willUpdate(changed);
     this.#jobTrouble = undefined;
+    const {shot} = this;
+    const done = this.#done?.changes ?? {};
+    if (Object.keys(done).some((key) => shot[key as ShotKey] !== done[key as ShotKey])) this.#done = undefined;
     try {
-      const job = planJobOf(this.shot);
+      const job = planJobOf(shot);
       this.#plan(job);
-      const way = this.#way;
-      this.#view = this.#heldView() ?? layOut(this.#width, job.outline, job.tilt, way, job.pictureHeight / job.pictureWidth);
-      if (way && this.#planned && this.#curve?.way !== way) this.#curve = {way, curve: curveOf(way, this.#planned.job)};
+      this.#view = this.#heldView() ?? layOut(this.#width, job.outline, job.tilt, this.#way, job.pictureHeight / job.pictureWidth);
     } catch (error) {
       if (!(error instanceof Problem)) throw error;
       this.#jobTrouble = error;
     }
   }
 
-  /** The first plan is nothing to be read out; what changes it is. */
-  protected override updated(): void { if (this.#planned) super.updated(); }
-
   // —— planning ——
 
   get #trouble(): Problem | undefined { return this.#jobTrouble ?? this.#planTrouble; }
 
-  /** Starts planning when the wishes changed: at once for the first, after a quiet moment for others. */
+  /** Starts planning when the wishes changed: at once for the first, after a quiet moment for others. A server does not wait for a plan. */
   #plan(job: PlanJob): void {
+    if (isServer) return;
     const wanted = JSON.stringify(job);
     if (wanted === this.#wanted) return;
     this.#wanted = wanted;
@@ -232,22 +241,41 @@ export class ShotPlan extends ShotElement {
     return ways.find((way) => keyOf(way) === this.chosen) ?? ways[0];
   }
 
-  protected override verdictText(): string {
-    if (this.#trouble) return trouble(this.#trouble);
-    return this.#planned ? verdict(this.#planned.plan, this.#planned.job, this.shot) : '';
+  protected override verdictText(): string | undefined {
+    if (!this.#planned) return undefined;
+    const trouble = this.#trouble;
+    return trouble ? troubleText(this.words, trouble) : verdictText(this.words, this.#planned.plan, this.#planned.job, this.shot);
   }
 
   // —— what a reader can do ——
 
   #pick = (way: PlanWay): void => {
     this.chosen = keyOf(way);
-    this.act(wayChanges(way, this.shot));
+    this.#take(wayChanges(way, this.shot), () => waySetting(this.words, way, this.shot));
   };
 
-  #giveUp(wishes: readonly GiveUp[]): void {
+  #giveUp = async (wishes: readonly GiveUp[]): Promise<void> => {
     const {shot} = this;
-    this.act(Object.assign({}, ...wishes.map((each) => wishChanges(each, shot))) as Partial<Shot>);
+    const changes = Object.assign({}, ...wishes.map((each) => wishChanges(each, shot))) as Partial<Shot>;
+    this.#take(changes, () => this.words.say.list(wishes.map((each) => wishText(this.words, each, shot)[0])));
+    // What was pressed goes with the next plan.
+    await this.updateComplete;
+    this.renderRoot.querySelector<HTMLElement>('.undo')?.focus({preventScroll: true});
+  };
+
+  /** @param say - what was done, in the words of the day */
+  #take(changes: Partial<Shot>, say: () => string): void {
+    const before = this.state;
+    this.act(changes);
+    this.#done = {changes, before, say};
+    this.requestUpdate();
   }
+
+  #undo = (): void => {
+    const done = this.#done;
+    this.#done = undefined;
+    if (done) this.replace(takenBack(this.state, done.before, Object.keys(done.changes) as ShotKey[]), true);
+  };
 
   /** The metered f-number as a body shows it that counts close-up in; the shot keeps the marked one. */
   #typeShown(text: string): void {
@@ -267,9 +295,9 @@ export class ShotPlan extends ShotElement {
     const {meteredAperture, meteredMagnification, pupilRatio} = shot;
     const asTyped = shownText && (shownText.problem || shownText.value === meteredAperture) ? shownText : undefined;
     return {
-      shot, field: (key, label, more) => this.shotField(key, label, more), act: (changes) => { this.act(changes); },
+      words: this.words, shot, field: (key, label, more) => this.shotField(key, label, more), act: (changes) => { this.act(changes); },
       type: (key, text) => { this.type(key, text); },
-      shown: asTyped ?? {text: writeAperture(workingAperture(meteredAperture, meteredMagnification, pupilRatio))},
+      shown: asTyped ?? {text: this.words.say.typed(writeAperture(workingAperture(meteredAperture, meteredMagnification, pupilRatio)))},
       typeShown: (text) => { this.#typeShown(text); },
     };
   }
@@ -277,7 +305,7 @@ export class ShotPlan extends ShotElement {
   // —— the handles ——
 
   /** While something is dragged the sheet keeps still; when it is the front edge, the back edge does. */
-  #heldView(): {readonly sheet: Sheet; readonly camera: CameraView} | undefined {
+  #heldView(): View | undefined {
     if (!this.#drag || this.#drag.grip === 'tilt') return undefined;
     const {view, grip, from} = this.#drag;
     if (grip !== 'base-front') return view;
@@ -289,144 +317,127 @@ export class ShotPlan extends ShotElement {
     if (Object.entries(changes).some(([key, value]) => this.shot[key as ShotKey] !== value)) this.act(changes);
   }
 
-  #onKey(grip: Grip, event: KeyboardEvent): void {
-    if (event.altKey || event.ctrlKey || event.metaKey) return;
-    const {unit} = this.shot;
-    const [step, page] = grip === 'tilt' ? [1, 5] : STEPS[unit];
-    const free = FREE[grip];
-    // Reaching further out at the front is a step towards the camera; with a single direction any arrow works.
-    const out = grip === 'overhang-front' ? -1 : 1;
-    const sideways: Readonly<Record<string, number>> = {ArrowRight: step, ArrowLeft: -step, PageUp: out * page, PageDown: -out * page, Home: -out * 1e4};
-    const upward: Readonly<Record<string, number>> = {ArrowUp: step, ArrowDown: -step};
-    const turn = free === 'up' ? {...upward, ArrowRight: step, ArrowLeft: -step, PageUp: page, PageDown: -page, Home: -1e4, End: 160} : upward;
-    const alone = free === 'along' ? {...sideways, ArrowUp: step, ArrowDown: -step} : sideways;
-    const along = free === 'up' ? 0 : alone[event.key] ?? 0;
-    const up = free === 'along' ? 0 : turn[event.key] ?? 0;
-    if (!along && !up) return;
-    event.preventDefault();
-    this.#move(grip, this.shot, grip === 'base-front' ? -along : along, up);
-  }
-
-  #onGrab(grip: Grip, event: PointerEvent): void {
-    if (event.button !== 0 || !this.#view) return;
-    const handle = event.currentTarget as SVGGElement;
-    handle.setPointerCapture(event.pointerId);
-    handle.focus({preventScroll: true});
-    this.#drag = {grip, x: event.clientX, y: event.clientY, from: this.shot, view: this.#view};
-    event.preventDefault();
-  }
-
-  #onDrag(event: PointerEvent): void {
-    if (!this.#drag) return;
-    const {grip, from, x, y, view: {sheet, camera}} = this.#drag;
-    const box = this.renderRoot.querySelector('svg')?.getBoundingClientRect();
-    const zoom = box ? sheet.width / box.width : 1;
-    const [dx, dy] = [(event.clientX - x) * zoom, (event.clientY - y) * zoom];
-    if (grip !== 'tilt') {
-      const free = FREE[grip];
-      this.#move(grip, from, free === 'up' ? 0 : dx / sheet.scale, free === 'along' ? 0 : -dy / sheet.scale);
-      return;
-    }
-    const [ax, ay] = camera.aim;
-    const [mx, my] = camera.mark;
-    const angle = (px: number, py: number): number => Math.atan2(ay - py, Math.max(10, ax - px)) * 180 / Math.PI;
-    this.#move(grip, from, 0, angle(mx + dx, my + dy) - angle(mx, my));
-  }
-
-  #onRelease(): void {
-    this.#drag = undefined;
-    this.requestUpdate();
-  }
+  readonly #hands: GripHands = {
+    key: (grip, event) => {
+      if (event.altKey || event.ctrlKey || event.metaKey) return;
+      const [along, up] = stepsOf(grip, event.key, this.shot.unit);
+      if (!along && !up) return;
+      event.preventDefault();
+      this.#move(grip, this.shot, grip === 'base-front' ? -along : along, up);
+    },
+    grab: (grip, event) => {
+      if (event.button !== 0 || !this.#view) return;
+      const handle = event.currentTarget as SVGGElement;
+      handle.setPointerCapture(event.pointerId);
+      handle.focus({preventScroll: true});
+      this.#drag = {grip, x: event.clientX, y: event.clientY, from: this.shot, view: this.#view};
+      event.preventDefault();
+    },
+    drag: (event) => {
+      if (!this.#drag) return;
+      const {grip, from, x, y, view: {sheet, camera}} = this.#drag;
+      const box = this.renderRoot.querySelector('svg')?.getBoundingClientRect();
+      const zoom = box ? sheet.width / box.width : 1;
+      const [dx, dy] = [(event.clientX - x) * zoom, (event.clientY - y) * zoom];
+      if (grip !== 'tilt') {
+        const free = FREE[grip];
+        this.#move(grip, from, free === 'up' ? 0 : dx / sheet.scale, free === 'along' ? 0 : -dy / sheet.scale);
+        return;
+      }
+      const [ax, ay] = camera.aim;
+      const [mx, my] = camera.mark;
+      const angle = (px: number, py: number): number => Math.atan2(ay - py, Math.max(10, ax - px)) * 180 / Math.PI;
+      this.#move(grip, from, 0, angle(mx + dx, my + dy) - angle(mx, my));
+    },
+    release: () => {
+      this.#drag = undefined;
+      this.requestUpdate();
+    },
+  };
 
   // —— drawing ——
 
   protected override render(): TemplateResult {
-    const planned = this.#planned;
-    return html`<section class="plate" part="plate" aria-busy=${this.planning ? 'true' : 'false'}>
-      ${this.#trouble ? html`<p class="problem">${trouble(this.#trouble)}</p>` : nothing}
-      ${planned ? this.#renderVerdict(planned) : html`<slot></slot>`}
-      ${this.#renderDrawing()}
+    const {words, shot} = this;
+    const [planned, trouble, way] = [this.#planned, this.#trouble, this.#way];
+    return html`<section class="plate" part="plate" aria-label=${words.plan} aria-busy=${this.planning ? 'true' : 'false'} lang=${this.spokenLanguage}>
+      ${trouble ? html`<p class="problem">${troubleText(words, trouble)}</p>` : nothing}
+      ${planned ? html`<p class="verdict" part="verdict">${verdictText(words, planned.plan, planned.job, shot)}</p>
+        <p class="reason">${reasonText(words, planned.job, shot)}</p>` : html`<slot></slot>`}
+      ${this.#view ? drawingView(words, this.#view, shot, way, planned?.job, this.#hands) : nothing}
       ${planned ? this.#renderWays(planned) : nothing}
       <div class="fields wishes screen-only">${everyday(this.#host)}</div>
-      ${planned ? this.#renderCurve(planned) : nothing}
-      ${setUp(this.#host)}
+      ${this.#renderSetUp()}
       ${this.renderAnnouncement()}
     </section>`;
   }
 
-  #renderVerdict({plan, job}: Planned): TemplateResult {
-    return html`<p class="verdict" part="verdict">${verdict(plan, job, this.shot)}</p>
-      <p class="reason">${reason(depthToCover(job.outline, job.tilt).spread, job, this.shot)}</p>`;
+  #renderWays({plan, job, single}: Planned): TemplateResult {
+    const {ways} = plan;
+    const {shot, words} = this;
+    const done = this.#done;
+    return html`<div class="ways-part">
+      ${ways.length ? html`<h3>${words.ways}</h3><p class="note">${words.weighs}</p>
+          ${waysView(words, this.further ? ways : ways.slice(0, BEST), job, shot, this.#pick)}`
+        : giveUpsView(words, plan, shot, (wishes) => { void this.#giveUp(wishes); })}
+      ${done ? html`<p class="done"><span>${words.done(done.say())}</span><button type="button" class="undo" @click=${this.#undo}>${words.undo}</button></p>` : nothing}
+      ${ways.length > BEST ? html`<div class="screen-only"><button type="button" aria-expanded=${this.further ? 'true' : 'false'}
+        @click=${() => { this.further = !this.further; }}>${this.further ? words.fewer : words.further}</button></div>` : nothing}
+    </div>
+    ${ways.length ? this.#renderFolds(ways, job, single) : nothing}`;
   }
 
-  #renderDrawing(): TemplateResult | typeof nothing {
-    if (!this.#view) return nothing;
-    const {sheet, camera} = this.#view;
-    const {shot} = this;
-    const [way, planned] = [this.#way, this.#planned];
-    return html`<div class="drawing">
-      <svg part="drawing" role="group" aria-label=${WORDS.drawing} width=${sheet.width} height=${sheet.height} viewBox="0 0 ${sheet.width} ${sheet.height}">
-        ${picture(sheet, camera, outlineOf(shot), way, shot)}
-        ${GRIPS.map((grip) => this.#renderHandle(grip, sheet, camera, shot))}
-      </svg>
-      ${way && planned ? html`<p class="note">${drawn(way, planned.job, camera.broken !== undefined, shot)}</p>` : nothing}
+  /** What goes further than the ways themselves. */
+  #renderFolds(ways: readonly PlanWay[], job: PlanJob, single: GiveUps | undefined): TemplateResult {
+    const {shot, words} = this;
+    const way = this.#way;
+    return html`<div class="folds">
+      ${this.#renderFold('side-by-side', words.compare, loadMore, (more) => more.comparison(words, ways, job, shot))}
+      ${this.#renderFold('every-aperture', words.curve, loadMore, (more) => (way ? more.curveView(words, way, job, this.#width) : nothing))}
+      ${this.#renderFold('rates-part', words.rates, loadMore, (more) => more.ratesView(words, shot.unit))}
+      ${single?.giveUp.length ? html`<details class="single screen-only"><summary>${words.single}</summary>
+        <p class="note">${single.oneIsEnough ? words.singleAny : words.singleAll}</p>
+        ${giveUpsView(words, single, shot, (wishes) => { void this.#giveUp(wishes); })}</details>` : nothing}
     </div>`;
   }
 
-  #renderHandle(grip: Grip, sheet: Sheet, camera: CameraView, shot: Shot): SVGTemplateResult {
-    const [x, y] = gripAt(grip, shot, sheet, camera);
-    const base = grip === 'base-front' || grip === 'base-back';
-    // The edges of a narrow base reach outwards, so that each can be taken hold of.
-    const aside = grip === 'base-front' ? -12 : grip === 'base-back' ? 12 : 0;
-    return svg`<g class="handle ${FREE[grip]}" part="handle" role="slider" tabindex="0" data-grip=${grip} aria-label=${GRIP_NAMES[grip]}
-        aria-valuemin=${grip === 'tilt' ? -80 : 0} aria-valuemax=${grip === 'tilt' ? 80 : 5000} aria-valuenow=${+valueOf(grip, shot).toFixed(2)}
-        aria-valuetext=${gripText(grip, shot)} aria-orientation=${FREE[grip] === 'up' ? 'vertical' : 'horizontal'}
-        @keydown=${(event: KeyboardEvent) => { this.#onKey(grip, event); }} @pointerdown=${(event: PointerEvent) => { this.#onGrab(grip, event); }}
-        @pointermove=${this.#onDrag} @pointerup=${this.#onRelease} @pointercancel=${this.#onRelease}>
-      <title>${GRIP_NAMES[grip]}: ${gripText(grip, shot)}. ${gripHint(grip)}.</title>
-      <rect class="hit" x=${x - 21 + aside} y=${y - 21} width="42" height="42"></rect>
-      ${base ? svg`<path class="knob" d="M${x} ${y - 8}l7 8v8h-14v-8Z"></path>` : svg`<circle class="knob" cx=${x} cy=${y} r="6"></circle>`}
-    </g>`;
+  /** Everything that is set up once. */
+  #renderSetUp(): TemplateResult {
+    const {words} = this;
+    return html`<div class="folds set-up screen-only">
+      ${this.#renderFold('figure', words.figure, loadSetUp, (setUp) => setUp.figureFields(this.#host))}
+      ${this.#renderFold('camera', words.cameraAndLens, loadSetUp, (setUp) => setUp.cameraFields(this.#host))}
+      ${this.#renderFold('sharp', words.sharp, loadSetUp, (setUp) => setUp.sharpFields(this.#host))}
+    </div>`;
   }
 
-  #renderGiveUps({giveUp, oneIsEnough}: GiveUps): TemplateResult {
-    const {shot} = this;
-    return html`<ul class="ways" aria-label=${WORDS.giveUp}>
-      ${giveUp.map((each) => html`<li>${oneIsEnough
-        ? html`<button type="button" @click=${() => { this.#giveUp([each]); }}>${wishWords(each, shot)}</button>` : html`<p class="wish">${wishWords(each, shot)}</p>`}</li>`)}
-      ${!oneIsEnough && giveUp.length ? html`<li><button type="button" @click=${() => { this.#giveUp(giveUp); }}><strong>${WORDS.allTogether}</strong></button></li>` : nothing}
-    </ul>`;
+  /** Something that is fetched when the fold is opened. */
+  #renderFold<M>(name: string, summary: string, load: () => Promise<M>, view: (part: M) => TemplateResult | typeof nothing): TemplateResult {
+    const part = this.#opened.has(load) ? this.later(load) : undefined;
+    return html`<details class=${name} @toggle=${() => { this.#open(load); }}>
+      <summary>${summary}</summary>
+      ${part ? view(part) : part === null ? html`<p class="note">${this.words.say.family.unreachable}</p>` : nothing}
+    </details>`;
   }
 
-  #renderWays({plan, job, single}: Planned): TemplateResult {
-    const {ways} = plan;
-    const {shot} = this;
-    if (!ways.length) return this.#renderGiveUps(plan);
-    return html`${comparison(this.further ? ways : ways.slice(0, BEST), job, shot, this.#pick)}
-      ${ways.length > BEST ? html`<div class="screen-only"><button type="button" aria-expanded=${this.further ? 'true' : 'false'}
-        @click=${() => { this.further = !this.further; }}>${this.further ? WORDS.fewer : WORDS.more}</button></div>` : nothing}
-      ${single?.giveUp.length ? html`<details class="single screen-only"><summary>${WORDS.single}</summary>
-        <p class="note">${single.oneIsEnough ? WORDS.singleAny : WORDS.singleAll}</p>${this.#renderGiveUps(single)}</details>` : nothing}`;
-  }
-
-  #renderCurve({job}: Planned): TemplateResult | typeof nothing {
-    const [way, known] = [this.#way, this.#curve];
-    if (!way || known?.way !== way || known.curve.points.length < 2) return nothing;
-    const width = Math.min(this.#width, 640);
-    return html`<div class="curve-part"><div class="curve-box"><svg part="chart" role="img" aria-label="${WORDS.chart}. ${curveWords(known.curve, way, job)}" width=${width}
-        height=${CHART_HEIGHT} viewBox="0 0 ${width} ${CHART_HEIGHT}">
-        <defs><pattern id="chart-hatch" width="4.5" height="4.5" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
-          <line x1="0.5" y1="0" x2="0.5" y2="4.5" class="hatch"></line></pattern></defs>
-        ${chart(known.curve, way, job.leastContrast ?? 0, width)}
-      </svg></div>
-      <p class="note">${curveWords(known.curve, way, job)}</p></div>`;
+  #open(load: () => Promise<unknown>): void {
+    this.#opened.add(load);
+    this.requestUpdate();
   }
 }
 
 /** A way of the same lens and kind goes on being the chosen one when wishes change. */
 const keyOf = ({kind, lens}: PlanWay): string => `${kind} ${lens.focalLength}`;
 
-function wishWords(each: GiveUp, shot: Shot): TemplateResult {
-  const [what, now] = wish(each, shot);
-  return html`<strong>${what.charAt(0).toUpperCase()}${what.slice(1)}</strong><span>${now}</span>`;
+/** How far a key moves a handle, mm or degrees. */
+function stepsOf(grip: Grip, key: string, unit: LengthUnit): readonly [along: number, up: number] {
+  const [step, page] = grip === 'tilt' ? [1, 5] : STEPS[unit];
+  const free = FREE[grip];
+  // Reaching further out at the front is a step towards the camera; with a single direction any arrow works.
+  const out = grip === 'overhang-front' ? -1 : 1;
+  const sideways: Readonly<Record<string, number>> = {ArrowRight: step, ArrowLeft: -step, PageUp: out * page, PageDown: -out * page, Home: -out * 1e4};
+  const upward: Readonly<Record<string, number>> = {ArrowUp: step, ArrowDown: -step};
+  const turn = free === 'up' ? {...upward, ArrowRight: step, ArrowLeft: -step, PageUp: page, PageDown: -page, Home: -1e4, End: 160} : upward;
+  const alone = free === 'along' ? {...sideways, ArrowUp: step, ArrowDown: -step} : sideways;
+  return [free === 'up' ? 0 : alone[key] ?? 0, free === 'along' ? 0 : turn[key] ?? 0];
 }

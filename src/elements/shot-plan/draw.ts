@@ -152,7 +152,8 @@ export function silhouette(sheet: Sheet, outline: Outline): {readonly base: stri
 /** One line of the scale under the table. */
 export interface Tick {
   readonly x: number;
-  readonly label: string;
+  /** Number printed under it, in the unit of the scale; none under the lines between. */
+  readonly value?: number;
 }
 
 /** A scale over a stretch of the table: lines no closer than 5 px, numbers no closer than 44. */
@@ -166,6 +167,6 @@ export function ticks(sheet: Sheet, unit: LengthUnit, from: number, to: number):
   return Array.from({length: Math.max(0, last - first + 1)}, (_, at) => {
     const value = (first + at) * line;
     const whole = Number.isInteger(+(value / number).toFixed(6));
-    return {x: acrossTo(sheet, value * per), label: whole ? String(+value.toFixed(3) + 0).replace('-', '−') : ''};
+    return {x: acrossTo(sheet, value * per), ...(whole && {value})};
   });
 }

@@ -4,10 +4,11 @@ import type {PlanWay} from '../../core/optics/plan-way.js';
 import type {Shot} from '../../core/shot/shot.js';
 import {acrossTo, headRadius, plane, silhouette, slab, spots, ticks, upTo, type CameraView, type Sheet, type Spot} from './draw.js';
 import {tipHeight} from './handles.js';
-import {WORDS, cameraLabel, focusLabel, tiltLabel} from './words.js';
+import {focusText, tiltText} from './speech.js';
+import type {PlanWords} from './words/en.js';
 
 /** Everything of the drawing but what can be taken hold of. */
-export function picture(sheet: Sheet, camera: CameraView, outline: Outline, way: PlanWay | undefined, shot: Shot): SVGTemplateResult {
+export function picture(words: PlanWords, sheet: Sheet, camera: CameraView, outline: Outline, way: PlanWay | undefined, shot: Shot): SVGTemplateResult {
   const {width, table} = sheet;
   const top = Math.max(...outlinePoints(outline).map(({z}) => z), 1) + 8 / sheet.scale;
   const {base, body} = silhouette(sheet, outline);
@@ -27,16 +28,17 @@ export function picture(sheet: Sheet, camera: CameraView, outline: Outline, way:
       ${way ? svg`<g clip-path="url(#above)">${camera.cone.map((piece) => cone(piece))}</g>` : nothing}
       <path class="soft" d=${base}></path><path class="soft" d=${body}></path>
       ${way ? svg`<g clip-path="url(#zone)"><path class="solid" d=${base}></path><path class="solid" d=${body}></path></g>
-        ${focusPlanes(sheet, way, shot, top)}` : nothing}
+        ${focusPlanes(words, sheet, way, shot, top)}` : nothing}
       ${zone ? svg`<path class="sharp" d="M${onSheet(zone[0])} ${table + 2.5}H${onSheet(zone[3])}"></path>` : nothing}
       ${waiting(sheet, shot)}
       <path class="line" d="M${Math.min(edge, camera.mark[0] + 44)} ${table}H${width}"></path>
-      ${ticks(sheet, shot.unit, left, (width - sheet.left) / sheet.scale).map(({x, label}) => svg`
-        <path class="fine" d="M${x.toFixed(1)} ${table}v${label ? 11 : 8}"></path>
-        ${label && x > edge + 6 && x < width - 8 ? svg`<text class="quiet" x=${x} y=${table + 23} text-anchor="middle">${label}</text>` : nothing}`)}
+      ${ticks(sheet, shot.unit, left, (width - sheet.left) / sheet.scale).map(({x, value}) => svg`
+        <path class="fine" d="M${x.toFixed(1)} ${table}v${value === undefined ? 8 : 11}"></path>
+        ${value !== undefined && x > edge + 6 && x < width - 8
+          ? svg`<text class="quiet" x=${x} y=${table + 23} text-anchor="middle">${words.say.number(value, 3)}</text>` : nothing}`)}
       ${camera.broken ? svg`<g clip-path="url(#above)">${breakMark(camera, camera.broken)}</g>` : nothing}
       ${way ? svg`<polyline class="axis" points=${spots([camera.pupil, camera.aim])}></polyline>` : nothing}
-      ${cameraBody(sheet, camera, way, shot)}
+      ${cameraBody(words, sheet, camera, way, shot)}
     </g>`;
 }
 
@@ -55,12 +57,12 @@ function cone(piece: readonly Spot[]): SVGTemplateResult {
     <polyline class="fine" points=${spots([one, two])}></polyline><polyline class="fine" points=${spots([three, four])}></polyline>`;
 }
 
-function focusPlanes(sheet: Sheet, way: PlanWay, shot: Shot, top: number): SVGTemplateResult {
+function focusPlanes(words: PlanWords, sheet: Sheet, way: PlanWay, shot: Shot, top: number): SVGTemplateResult {
   const ends = way.frames.map((mark) => plane(sheet, mark, shot.tilt, top));
   const [, head] = plane(sheet, way.focus, shot.tilt, top);
   const right = head[0] > sheet.width - 84;
   return svg`${ends.map((line) => svg`<polyline class="focus" points=${spots(line)}></polyline>`)}
-    <text class="on-paper" x=${right ? sheet.width : head[0] + 2} y=${head[1] - 6} text-anchor=${right ? 'end' : 'start'}>${focusLabel(way, shot)}</text>`;
+    <text class="on-paper" x=${right ? sheet.width : head[0] + 2} y=${head[1] - 6} text-anchor=${right ? 'end' : 'start'}>${focusText(words, way, shot)}</text>`;
 }
 
 /** A stretch is left out: two strokes across the axis and across either edge of the view. */
@@ -69,7 +71,7 @@ function breakMark({tilt}: CameraView, {at: [x, y], half}: {readonly at: Spot; r
   return svg`<path class="fine" transform="translate(${x.toFixed(1)} ${y.toFixed(1)}) rotate(${tilt})" d=${strokes}></path>`;
 }
 
-function cameraBody(sheet: Sheet, {mark: [x, y], pupil, tilt}: CameraView, way: PlanWay | undefined, shot: Shot): SVGTemplateResult {
+function cameraBody(words: PlanWords, sheet: Sheet, {mark: [x, y], pupil, tilt}: CameraView, way: PlanWay | undefined, shot: Shot): SVGTemplateResult {
   const barrel = Math.hypot(pupil[0] - x, pupil[1] - y);
   const floor = Math.max(sheet.table, y + 26);
   const label = Math.min(y - 26, y - 20 - Math.abs(axialDepth(0, 10, tilt)));
@@ -79,7 +81,7 @@ function cameraBody(sheet: Sheet, {mark: [x, y], pupil, tilt}: CameraView, way: 
       <path class="body" d="M-9 -14H10V14H-9ZM-5 -14L-3 -19H6L8 -14M10 -9H${barrel.toFixed(1)}V9H10"></path>
       <path class="fine" d="M0 -11V11"></path>
     </g>
-    ${way ? svg`<text class="on-paper" x=${start} y=${label - 13}>${cameraLabel(way, shot)}, ${tiltLabel(shot.tilt)}</text><text class="quiet on-paper" x=${start} y=${label}>${WORDS.mark}</text>`
-      : svg`<text x=${start} y=${label}>${WORDS.noPlace}</text>`}`;
+    ${way ? svg`<text class="on-paper" x=${start} y=${label - 13}>${words.camera(words.say.length(way.cameraDistance, shot.unit), tiltText(words, shot.tilt))}</text><text class="quiet on-paper" x=${start} y=${label}>${words.mark}</text>`
+      : svg`<text x=${start} y=${label}>${words.noPlace}</text>`}`;
 }
 

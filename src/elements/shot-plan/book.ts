@@ -1,0 +1,7 @@
+import {WordBook} from '../shared/languages.js';
+import type {PlanWords} from './words/en.js';
+
+/** What the plan says, by language. */
+export const planBook = new WordBook<PlanWords>({
+  en: () => import('./words/en.js'),
+});

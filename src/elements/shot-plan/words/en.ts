@@ -1,0 +1,193 @@
+import type {GiveUp} from '../../../core/optics/give-up.js';
+import type {PlanWay} from '../../../core/optics/plan-way.js';
+import type {Say} from '../../shared/say.js';
+
+export {family} from '../../shared/words/en.js';
+
+/** What a fine line looks like with so much of its contrast left. */
+export type Clarity = 'crisp' | 'clear' | 'soft' | 'faint' | 'lost';
+
+/** Values come written: `f/11`, `0.6 s`, `42 mm`, `30%`, `1 600 × 1 067 px`. */
+export const words = (say: Say) => ({
+  say,
+  plan: 'Shot plan',
+
+  // the verdict
+  sharpInOne: (setting: string, from: string, focus: string) => `Sharp from tip to tip in one frame: ${setting}, from ${from} away, focus ${focus}.`,
+  sharpInOneWith: (lens: string, setting: string, from: string, focus: string) =>
+    `Sharp from tip to tip in one frame: ${setting}, from ${from} away with the ${lens} lens, focus ${focus}.`,
+  sharpInFrames: (frames: string, setting: string, from: string) => `Sharp from tip to tip in ${frames}: ${setting} each, from ${from} away.`,
+  sharpInFramesWith: (lens: string, frames: string, setting: string, from: string) =>
+    `Sharp from tip to tip in ${frames}: ${setting} each, from ${from} away with the ${lens} lens.`,
+  pair: (aperture: string, shutter: string) => `${aperture} at ${shutter}`,
+  shown: (aperture: string, shown: string) => `${aperture} (the body shows ${shown})`,
+  frames: (count: number, written: string) => say.plural(count, {one: 'one frame', other: `${written} frames`}),
+  atEdge: 'on the base’s front edge',
+  beforeBase: (length: string) => `${length} before the base`,
+  behindEdge: (length: string) => `${length} behind the base’s front edge`,
+  hopeless: 'These wishes cannot be met, however far they give way.',
+  giveUpOne: (wish: string) => `Not all of these wishes can be met at once. Least to give up: “${wish}”.`,
+  giveUpAll: 'Not all of these wishes can be met, and no single one is enough to give up. Together these are:',
+  rests: (depth: string, picture: string, blur: string, contrast: string) => `${depth} of depth along the table to hold in a picture of ${picture}. Sharp means blurred by no more than ${
+    blur} of it; the finest line, as wide as that, keeps at least ${contrast} of its contrast.`,
+  nothingToSet: (which: 'aperture' | 'shutter') => `No plan: between the limits of the ${which} there is nothing to set. The last good plan stays.`,
+  noPlan: (name: string, value: string, wanted: string) => `No plan: “${name}” is ${value}, wanted is ${wanted}. The last good plan stays.`,
+
+  // ways
+  ways: 'Ways to get it sharp',
+  weighs: 'Ranked by time, frames to blend, way back, pixels and a change of lens; fine lines stay clear in all of them. '
+    + 'A zone bar only frees the ends, so it may name another setting.',
+  way: (kind: PlanWay['kind'], frames: string) => ({
+    stay: 'As near as the frame allows', 'move-back': 'Further back, cropped', stack: `${frames}, blended`,
+  })[kind],
+  wayOf: (way: string, lens: string) => `${way} (${lens} lens)`,
+  from: (setting: string, distance: string) => `${setting}, from ${distance} away`,
+  each: (setting: string, distance: string) => `${setting} each, from ${distance} away`,
+  set: 'set',
+  pick: 'set it',
+  further: 'Further ways',
+  fewer: 'Only the best',
+  done: (what: string) => `Done: ${what}.`,
+  undo: 'Undo',
+
+  // the price
+  price: (parts: string) => `Price: ${parts}`,
+  smaller: (clicks: number, written: string) => say.plural(clicks, {one: 'aperture one click smaller', other: `aperture ${written} clicks smaller`}),
+  larger: (clicks: number, written: string) => say.plural(clicks, {one: 'aperture one click larger', other: `aperture ${written} clicks larger`}),
+  stackTime: (seconds: string, frames: string, shutter: string, settle: string) =>
+    `${seconds} (${frames} × ${shutter}, and ${settle} of moving and settling between frames)`,
+  back: (length: string) => `${length} further back`,
+  pixels: (pixels: string) => `${pixels} of width cropped away`,
+  moreFrames: (count: number, written: string) => say.plural(count, {one: 'one more frame to blend', other: `${written} more frames to blend`}),
+  otherLens: 'a change of lens',
+
+  // wishes that could be given up
+  giveUp: 'What to give up',
+  single: 'What a single frame would take',
+  singleAny: 'Any one of these, and no frames need blending:',
+  singleAll: 'All of these together, and no frames need blending:',
+  allTogether: 'Give up all of these',
+  wish: (wish: GiveUp['wish'], to: string) => ({
+    frames: `Take up to ${to}`, 'picture-width': `Show it ${to} wide`, 'blur-limit': `Accept ${to} of blur`,
+    contrast: `Let the finest line fade to ${to} of its contrast`, shutter: `Let the shutter stay open up to ${to}`,
+    room: `Make room for ${to}`, margin: `Leave only ${to} free around it`,
+  })[wish],
+  noMargin: 'Leave nothing free around it',
+  now: (value: string, most: boolean) => (most ? `${value} at most now` : `${value} now`),
+
+  // the drawing
+  drawing: 'Side view: figure, camera and view',
+  noPlace: 'no place found',
+  mark: 'sensor mark to focus',
+  camera: (distance: string, tilt: string) => `${distance}, ${tilt}`,
+  tilt: (way: 'level' | 'down' | 'up', degrees: string) => (way === 'level' ? 'level' : `${degrees}° ${way}`),
+  focusAt: (length: string) => `focus ${length}`,
+  focusPlanes: (count: string) => `${count} focus planes`,
+  drawn: (way: string, unit: string) =>
+    `Drawn to scale: “${way}”. The ruler counts ${unit} along the table from the base’s front edge, and its thick part is sharp.`,
+  broken: 'At the break a stretch is left out: the camera stands further off.',
+  inches: 'inches',
+  grips: {
+    'overhang-front': 'Foremost tip', 'overhang-back': 'Rearmost tip', top: 'Top of the figure', 'base-front': 'Front edge of the base',
+    'base-back': 'Back edge of the base', tilt: 'Camera, looking down',
+  },
+  noOverhang: 'does not reach past the base; left and right pull it out',
+  overhang: (length: string, front: boolean, height: string) => `${length} past the ${front ? 'front' : 'back'} edge, ${height} up`,
+  aboveTable: (length: string) => `${length} above the table`,
+  deep: (length: string) => `base ${length} deep`,
+  free: {both: 'Left and right for its reach, up and down for its height', up: 'Up and down', along: 'Left and right'},
+  gripTitle: (name: string, value: string, hint: string) => `${name}: ${value}. ${hint}.`,
+
+  // side by side
+  compare: 'Side by side',
+  lines: {
+    aperture: 'Aperture', shutter: 'Shutter', camera: 'Sensor mark to focus', focus: 'Focus behind front edge', field: 'Frame shows, at the focus',
+    zone: 'Sharp along the table', contrast: 'Finest line at its softest', pixels: 'Pixels kept across', frames: 'Frames', price: 'Price',
+    cost: 'Counts as',
+  },
+  shutterEach: (shutter: string) => `${shutter} each`,
+  bodyShows: (aperture: string, shown: string) => `${aperture}, body shows ${shown}`,
+  zone: (from: string, to: string) => `${from} to ${to}`,
+  zoneWithoutEnd: (from: string) => `${from} to no end`,
+  clarity: (clarity: Clarity, contrast: string) => `${clarity}, ${contrast} left`,
+  kept: (pixels: string, share: string) => `${pixels}, ${share}`,
+
+  // the curve
+  curve: 'Fine lines at every aperture',
+  curveText: (stack: boolean, aperture: string, contrast: string) =>
+    `What the finest line keeps of its contrast where it is softest, ${stack ? 'in as many frames as each aperture takes' : 'from this place, in one frame'}: ${aperture} leaves ${contrast}.`,
+  noneBetter: 'No other click leaves more.',
+  better: (aperture: string, contrast: string) => `${aperture} would leave the most, ${contrast}.`,
+  worthMost: (aperture: string, contrast: string, frames: string) => `Worth the most is ${aperture} with ${contrast}, in ${frames}.`,
+  notWorth: 'Some other clicks keep more, but not as much more as their extra frames ask for.',
+  wished: (contrast: string) => `At least ${contrast} is wished for.`,
+  best: (aperture: string, contrast: string) => `best ${aperture}: ${contrast}`,
+  bestStack: (aperture: string, frames: string, contrast: string) => `${aperture}, ${frames}: ${contrast}`,
+  defocus: 'lost to defocus',
+  diffraction: 'lost to diffraction',
+
+  // rates
+  rates: 'What counts how much',
+  ratesText: 'Every way is counted in seconds of patience, and the cheapest comes first. How much a thing counts is our judgement:',
+  rate: {
+    seconds: 'a second of exposing, moving or settling', clicks: 'a click of the aperture', back: (length: string) => `${length} further back`,
+    pixels: (pixels: string) => `${pixels} of width cropped away`, frames: 'a further frame to take and blend', otherLens: 'a change of lens',
+  },
+
+  // fields
+  focalLengths: 'Focal lengths',
+  focalLengthsHint: 'at hand, the mounted one first',
+  room: 'Tripod room',
+  roomHint: 'from the sensor mark (⌀ on the body) to the focus, at most',
+  metered: 'Metered aperture',
+  meteredWorking: 'Metered, as the body shows it',
+  meteredShutter: 'Metered shutter',
+  pictureWidth: 'Picture width, px',
+  pictureHeight: 'Picture height, px',
+  margin: 'Free around it',
+  marginHint: 'of the width, on all sides',
+  figure: 'Figure in numbers',
+  baseDepth: 'Base depth',
+  overhangFront: 'Past the front edge',
+  overhangFrontHeight: '… at a height of',
+  overhangBack: 'Past the back edge',
+  overhangBackHeight: '… at a height of',
+  figureHeight: 'Height above the table',
+  figureWidth: 'Figure, side to side',
+  lookingDown: 'Camera looks down by',
+  cameraAndLens: 'Camera, lens and limits',
+  format: 'Sensor',
+  formats: {
+    '54x40': 'medium format 54 × 40', '44x33': 'medium format 44 × 33', 'full-frame': 'full frame', 'aps-c-small': 'APS-C, smaller',
+    '1/1.3-inch': '1/1.3″, phone', '1/2.55-inch': '1/2.55″, phone',
+  } as Readonly<Record<string, string>>,
+  own: 'own numbers',
+  sensorWidth: 'Sensor width',
+  sensorHeight: 'Sensor height',
+  held: 'Camera held',
+  landscape: 'landscape',
+  portrait: 'portrait',
+  frameWidth: 'Frame width as held, px',
+  apertureWidest: 'Widest aperture',
+  apertureSmallest: 'Smallest aperture',
+  shutterFastest: 'Shortest time',
+  shutterSlowest: 'Longest time',
+  apertureShown: 'In close-up the body shows',
+  marked: 'the lens’s own f-number',
+  working: 'a larger f-number',
+  pupilRatio: 'Rear pupil ÷ front pupil',
+  pupilRatioHint: 'width of the opening seen from behind and from the front; 1 when unknown',
+  closestFocus: 'Closest focus',
+  closestFocusHint: 'one for each lens, as far as known',
+  meteredMagnification: 'Magnification when metered',
+  meteredMagnificationHint: 'sensor width ÷ width seen; 0 for a hand-held meter',
+  sharp: 'What counts as sharp, frames, unit',
+  blurLimit: 'Blur that still looks sharp, px',
+  leastContrast: 'Contrast the finest line keeps',
+  leastContrastHint: '1 is all of it, 0.3 is 30%',
+  mostFrames: 'Frames at most',
+  mostFramesHint: '1 for no blending',
+  unit: 'Lengths in',
+});
+
+export type PlanWords = ReturnType<typeof words>;
