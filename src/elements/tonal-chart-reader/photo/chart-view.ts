@@ -4,7 +4,7 @@ import type {ChannelEdges, Edges} from '../../../core/tone/clipping.js';
 import {CHANNELS, COLOUR_CHANNELS, type Channel, type Tally} from '../../../core/tone/tally.js';
 import {GRAY_LIGHT} from '../../../core/tone/level.js';
 import {codeFromLinear} from '../../../core/tone/light.js';
-import {DEEPEST, clearPlaces, densities, layOut, outline, placeOfCode, rootHeight, round, scaleMarks, type Layout} from './draw.js';
+import {DEEPEST, clearPlace, crestOver, densities, layOut, outline, placeOfCode, rootHeight, round, scaleMarks, type Layout} from './draw.js';
 import {chartText, roomText, scaleText} from './chart-speech.js';
 import {measuredStops, shareText, valueText} from './shares.js';
 import type {SheetWords} from './words/en.js';
@@ -71,27 +71,27 @@ function scale(words: SheetWords, layout: Layout): SVGTemplateResult {
   const gray = placeOfCode(layout, codeFromLinear(GRAY_LIGHT));
   return svg`
     <path class="ruled" d="M${left} ${base}H${right}${scaleMarks(layout).map(({x, length}) => `M${x} ${base}v${length}`).join('')}"></path>
-    ${scaleMarks(layout).map(({x, stops: below, code}) => below === undefined ? nothing : svg`
+    ${scaleMarks(layout).map(({x, stops: below, code}) => below === undefined || below === 0 ? nothing : svg`
       <text class="middle" x=${x} y=${base + 21}>${say.number(below)}</text>
-      <text class="middle small faint" x=${x} y=${base + 35}>${below === 0 || code === undefined ? nothing : valueText(say, code)}</text>`)}
-    <text class="middle small faint" x=${wide / 2} y=${base + 35}>0</text>
-    <text class="middle small faint" x=${width - wide / 2} y=${base + 35}>255</text>
-    <text class="middle small" x=${wide / 2} y=${base + 21}>${words.black}</text>
-    <text class="middle small" x=${width - wide / 2} y=${base + 21}>${words.white}</text>
+      <text class="middle faint" x=${x} y=${base + 35}>${code === undefined ? nothing : valueText(say, code)}</text>`)}
+    <text class="middle faint" x=${wide / 2} y=${base + 35}>0</text>
+    <text class="middle faint" x=${width - wide / 2} y=${base + 35}>255</text>
+    <text x="0" y=${base + 21}>${words.black}</text>
+    <text class="end" x=${width} y=${base + 21}>${words.white}</text>
     <path class="hair dotted" d="M${gray} ${top}V${base}"></path>
-    <text class="middle small faint" x=${gray} y=${FIGURE_LINE}>${words.gray}</text>`;
+    <text class="middle faint" x=${gray} y=${FIGURE_LINE}>${words.gray}</text>`;
 }
 
-/** A letter on each curve, where it stands clearest of the others; curves that are one get theirs side by side. */
+/** A letter over each curve, where it stands clearest of the others; curves that are one get theirs side by side. */
 function letters(words: SheetWords, layout: Layout, curves: readonly Curve[], most: number): SVGTemplateResult[] {
-  const places = clearPlaces(layout, curves.map(({density}) => density), most);
+  const all = curves.map(({density}) => density);
   const taken: {x: number; y: number}[] = [];
-  return curves.map(({channel}, at) => {
-    const {y} = places[at] as {x: number; y: number};
-    let {x} = places[at] as {x: number; y: number};
+  return curves.map(({channel, density}) => {
+    let x = clearPlace(layout, density, all, most);
+    const y = crestOver(layout, all, most, x, LETTER_ROOM) - 4;
     while (taken.some((other) => Math.abs(other.x - x) < LETTER_ROOM && Math.abs(other.y - y) < LETTER_ROOM)) x += LETTER_ROOM;
     taken.push({x, y});
-    return svg`<text class="middle strong" x=${round(x)} y=${round(y - 4)}>${words.letters[channel]}</text>`;
+    return svg`<text class="middle strong" x=${round(x)} y=${round(y)}>${words.letters[channel]}</text>`;
   });
 }
 
@@ -117,25 +117,26 @@ function well(words: SheetWords, {width, base, top, well: wide}: Layout, edges: 
       const height = rootHeight(edge[at] / WELL_MOST, base - top);
       return height === 0 ? nothing
         : svg`<rect class="gone" x=${round(start + place * each + 0.5)} y=${round(base - height)} width=${round(each - 1)} height=${round(height)}></rect>
-          ${edges.length > 1 ? svg`<text class="middle small" x=${round(start + (place + 0.5) * each)} y=${round(base - height - 3)}>${words.letters[edge.channel]}</text>` : nothing}`;
+          ${edges.length > 1 ? svg`<text class="middle" x=${round(start + (place + 0.5) * each)} y=${round(base - height - 3)}>${words.letters[edge.channel]}</text>` : nothing}`;
     })}
-    <text class=${`${at === 'atBlack' ? '' : 'end '}small ${lost ? 'strong' : ''}`} x=${at === 'atBlack' ? 0 : width} y=${FIGURE_LINE}>${shareText(words.say, most)}</text>`;
+    <text class=${`${at === 'atBlack' ? '' : 'end '}${lost ? 'strong' : ''}`} x=${at === 'atBlack' ? 0 : width} y=${FIGURE_LINE}>${shareText(words.say, most)}</text>`;
 }
 
 /** Measures of the room between the chart's ends and the edges, as on a drawing for a workshop. */
 function measures(words: SheetWords, layout: Layout, edges: readonly ChannelEdges[]): SVGTemplateResult {
   const high = edges.reduce((most, one) => (one.brightest > most.brightest ? one : most));
   const low = edges.reduce((most, one) => (one.darkest < most.darkest ? one : most));
+  const {width, right} = layout;
   return svg`
-    ${measure(words, placeOfCode(layout, high.brightest), layout.right, layout, high.roomAbove)}
-    ${measure(words, placeOfCode(layout, 1), placeOfCode(layout, Math.max(1, low.darkest)), layout, low.roomBelow)}`;
+    ${measure(placeOfCode(layout, high.brightest), right, high.roomAbove, svg`<text class="end" x=${width} y=${MEASURE_LINE - 7}>${
+      words.toWhite(measuredStops(words.say, high.roomAbove))}</text>`)}
+    ${measure(placeOfCode(layout, 1), placeOfCode(layout, Math.max(1, low.darkest)), low.roomBelow, svg`<text x="0" y=${MEASURE_LINE - 7}>${
+      words.toBlack(measuredStops(words.say, low.roomBelow))}</text>`)}`;
 }
 
-function measure({say}: SheetWords, from: number, to: number, {right, left}: Layout, amount: number): SVGTemplateResult | typeof nothing {
+function measure(from: number, to: number, amount: number, name: SVGTemplateResult): SVGTemplateResult | typeof nothing {
   if (to - from < MEASURE_ROOM || !Number.isFinite(amount)) return nothing;
-  const middle = Math.min(right - 24, Math.max(left + 24, (from + to) / 2));
-  return svg`<path class="ruled" d="M${from} ${MEASURE_LINE - 4}v8M${to} ${MEASURE_LINE - 4}v8M${from} ${MEASURE_LINE}H${to}"></path>
-    <text class="middle small" x=${middle} y=${MEASURE_LINE - 7}>${measuredStops(say, amount)}</text>`;
+  return svg`<path class="ruled" d="M${from} ${MEASURE_LINE - 4}v8M${to} ${MEASURE_LINE - 4}v8M${from} ${MEASURE_LINE}H${to}"></path>${name}`;
 }
 
 /** The radio group that chooses the chart. */

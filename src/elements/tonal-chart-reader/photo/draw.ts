@@ -92,21 +92,25 @@ export function outline(layout: Layout, density: Float64Array, most: number, clo
   return `${parts.join('')}V${base}${closed ? 'Z' : ''}`;
 }
 
-/**
- * For each curve the place where it stands highest above the others: the place to write its name.
- * @returns on the curve, px
- */
-export function clearPlaces(
-  layout: Layout, densities: readonly Float64Array[], most: number,
-): readonly {readonly x: number; readonly y: number}[] {
-  const {left, right, base, top} = layout;
-  const heights = densities.map((density) => Array.from(density, (value) => rootHeight(value / most, base - top)));
-  return heights.map((own) => {
-    const others = heights.filter((other) => other !== own);
-    const lead = own.map((height, at) => height - Math.max(0, ...others.map((other) => other[at] as number)));
-    const best = lead.reduce((leader, value, at) => (value > (lead[leader] as number) ? at : leader), 0);
-    return {x: left + (right - left) * (best + 0.5) / own.length, y: base - (own[best] as number)};
-  });
+/** Height of every step of a curve, px. */
+const heightsOf = ({base, top}: Layout, density: Float64Array, most: number): number[] =>
+  Array.from(density, (value) => rootHeight(value / most, base - top));
+
+/** Where a curve stands highest above the others: the place to write its name, px. */
+export function clearPlace(layout: Layout, own: Float64Array, all: readonly Float64Array[], most: number): number {
+  const {left, right} = layout;
+  const others = all.filter((density) => density !== own).map((density) => heightsOf(layout, density, most));
+  const lead = heightsOf(layout, own, most).map((height, at) => height - Math.max(0, ...others.map((other) => other[at] as number)));
+  const best = lead.reduce((first, value, at) => (value > (lead[first] as number) ? at : first), 0);
+  return left + (right - left) * (best + 0.5) / own.length;
+}
+
+/** Height at which nothing of any curve is in the way of a letter so wide, px from the top. */
+export function crestOver(layout: Layout, all: readonly Float64Array[], most: number, x: number, wide: number): number {
+  const {left, right, base} = layout;
+  const crest = Math.max(...all.flatMap((density) => heightsOf(layout, density, most).filter((_, at) =>
+    Math.abs(left + (right - left) * (at + 0.5) / density.length - x) <= wide / 2 + 2)));
+  return base - crest;
 }
 
 /** One mark of the scale. */

@@ -23,7 +23,7 @@ export interface Judgement {
  * Up to this share of the crop at white is taken for glints: the mirror image of a lamp on metal, varnish or an eye is
  * white in every good photograph. Common practice, no source; whoever sees the picture decides.
  */
-const MOST_GLINTS = 0.005;
+const MOST_GLINTS = 0.01;
 
 /** Highlights this far below white have room for another shot before a dark backdrop, stops. As the advice has it. */
 const ROOM_TO_LIFT = 4 / 3;

@@ -153,8 +153,8 @@ export class PhotoSheet {
 
   render(): TemplateResult {
     return html`<div class="sheet">
-        <div class="side">${this.#renderPhoto()}</div>
-        <div class="side">${this.#renderChart()}${this.#renderAdvice()}</div>
+        <div class="side">${this.#renderPhoto()}${this.#renderAdvice()}</div>
+        <div class="side">${this.#renderChart()}</div>
       </div>
       <div class="folds">${this.#sharpness.render()}${this.#renderBeside()}${this.#renderAims()}${this.#renderSides()}</div>`;
   }
@@ -167,15 +167,14 @@ export class PhotoSheet {
     return html`<div class="stage" @pointerdown=${pressed} @pointermove=${dragged} @pointerup=${released} @pointercancel=${released} @keydown=${keyed}>
         <canvas part="photo" role="img" aria-label=${photo.name || words.picture}></canvas>${framesOver(words, shot.crop, spot)}${this.#sharpness.overlay()}
       </div>
-      <p class="note">${this.#cropSize()}</p>
+      <p class="note">${this.#cropSize()} ${busy ? words.opening : takenText(words, photo, taken)}</p>
       <div class="tools">${this.host.pick()}
         ${keepsAll(shot.crop) ? nothing : html`<button type="button" @click=${() => { this.host.act({crop: WHOLE}); }}>${words.keepAll}</button>`}
         <button type="button" aria-pressed=${spot ? 'true' : 'false'} @click=${() => { this.host.measure(spot ? null : FIRST_SPOT); }}>${words.measure}</button>
         ${level ? html`<button type="button" @click=${() => { this.#readings.markCard(); }}>${words.isCard}</button>` : nothing}
         ${gray ? html`<button type="button" @click=${() => { this.#readings.forgetCard(); }}>${words.noCard}</button>` : nothing}
         <p class="spoken" id="frame-keys">${words.frameKeys}</p></div>
-      ${level ? html`<p class="finding">${levelText(words, level, card !== undefined)}</p><p class="note">${levelNote(words, level)}</p>` : nothing}
-      <p class="note">${busy ? words.opening : takenText(words, photo, taken)}</p>`;
+      ${level ? html`<p class="finding">${levelText(words, level, card !== undefined)}</p><p class="note">${levelNote(words, level)}</p>` : nothing}`;
   }
 
   #cropSize(): string {

@@ -62,7 +62,7 @@ function roomAbove(edges: Edges): number {
 
 /** Colours that are lost although brightness is not. */
 function hiddenText(words: SheetWords, {hiddenAtWhite, hiddenAtBlack}: Edges): string {
-  if (hiddenAtWhite.length > 0) return words.hiddenWhite(colourList(words, hiddenAtWhite));
+  if (hiddenAtWhite.length > 0) return words.hiddenWhite;
   return hiddenAtBlack.length > 0 ? words.hiddenBlack(colourList(words, hiddenAtBlack, 'disjunction'), hiddenAtBlack.length > 1) : '';
 }
 

@@ -73,7 +73,7 @@ export class SharpnessSection {
     const {photo, aperture, apertureEarlier, shot: {crop}} = subject;
     const [earlier, line, scaleAtB] = [this.#earlier, this.#line, this.#ruler?.scaleAtB ?? 1];
     const asked = [photo, earlier, aperture, apertureEarlier, ...line.a, ...line.b, scaleAtB];
-    if (asked.some((value, at) => value !== this.#asked[at])) {
+    if (asked.some((value, at) => !Object.is(value, this.#asked[at]))) {
       if (photo !== this.#asked[0]) this.#reading = undefined;
       this.#asked = asked;
       this.#along.want(() => readAlong({photo, earlier, aperture, apertureEarlier, line, scaleAtB}));

@@ -40,7 +40,7 @@ export const words = (say: Say) => ({
   roomBelow: (now: string, after: string) => `The darkest tones lie ${now} above black, and ${after} above it after that.`,
   leansLeft: 'Before a dark backdrop a chart that leans left is right.',
   middleFits: 'Half of the picture is darker and half is brighter than middle gray, to half a stop.',
-  hiddenWhite: (colours: string) => `Only in ${colours}, not in brightness: a chart of brightness alone would hide it.`,
+  hiddenWhite: 'A chart of brightness alone would not show it.',
   hiddenBlack: (colours: string, many: boolean) =>
     `No ${colours} is left in the darkest parts, as in strong colours; more light would not bring ${many ? 'them' : 'it'} back.`,
 
@@ -63,8 +63,8 @@ export const words = (say: Say) => ({
   spotFrame: 'Spot that is measured',
   frameKeys: 'Arrow keys move the frame, with Shift they size it; Page Up and Page Down grow and shrink it. Home keeps the whole picture.',
   frameAt: (width: string, height: string, left: string, top: string) => `${width} by ${height}, ${left} from the left, ${top} from the top`,
-  cropSize: (size: string, whole: string) => `${size} of ${whole}`,
-  cropWhole: (size: string) => `${size}, all of it`,
+  cropSize: (size: string, whole: string) => `${size} of ${whole}.`,
+  cropWhole: (size: string) => `${size}, all of it.`,
   keepAll: 'Keep it all',
   byNumbers: 'Crop by numbers',
   sides: {left: 'Left', top: 'Top', width: 'Width', height: 'Height'},
@@ -72,10 +72,9 @@ export const words = (say: Say) => ({
   placeWanted: (pixels: string) => `a share below 100%, or 0 to ${pixels} px`,
 
   // what the file told
-  fromFile: (size: string, list: string) => `${size}. From the file: ${list}.`,
+  fromFile: (list: string) => `From the file: ${list}.`,
   notInFile: (list: string, many: boolean) => `Not in it: ${list}, so ${many ? 'those stay' : 'that stays'} as set here.`,
-  fileSilent: (size: string) =>
-    `${size}. The file does not say how it was taken: the settings that stand here are taken to be this photo’s.`,
+  fileSilent: 'The file does not say how it was taken: the settings that stand here are taken to be this photo’s.',
   lens: (length: string) => `${length} lens`,
   sensor: (width: string, about: boolean) => `${about ? 'about ' : ''}${width} of sensor`,
   missing: {aperture: 'aperture', shutter: 'shutter time', iso: 'ISO', focalLength: 'focal length', sensorWidth: 'sensor width'},
@@ -93,6 +92,8 @@ export const words = (say: Say) => ({
   black: 'black',
   white: 'white',
   gray: 'gray card',
+  toBlack: (stops: string) => `${stops} to black`,
+  toWhite: (stops: string) => `${stops} to white`,
   lost: 'cut off',
   none: 'none',
   noLight: 'no light',
