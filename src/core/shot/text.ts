@@ -1,4 +1,4 @@
-import {oneLine, type Sheet} from './sheet.js';
+import {oneLine, type Sheet} from './sheet-lines.js';
 
 /** Forms of text for places that run no script. */
 export type SheetForm = 'text' | 'markdown' | 'bbcode' | 'html';

@@ -4,6 +4,7 @@ import {clicks} from '../../../src/core/exposure/clicks.js';
 import {SETTINGS} from '../../../src/core/exposure/stops.js';
 import {trail} from '../../../src/core/exposure/trail.js';
 import {shotKeys} from '../../../src/core/shot/given.js';
+import {english} from '../../../src/core/shot/english.js';
 import {labelGroups, labelOf, SAID_APART} from '../../../src/core/shot/labels.js';
 import {measuredDifference, measuredLines, setUpLines, settingsText, sheetOf, type Sheet} from '../../../src/core/shot/sheet.js';
 import {writeSheets, type SheetForm} from '../../../src/core/shot/text.js';
@@ -95,6 +96,38 @@ Then the cloak.`);
     expect(measuredDifference({}, first)).toEqual([]);
     expect(measuredLines({cardTrusted: false, cardOff: 0, spotCode: 0})).toEqual([
       ['Gray card', 'not to be relied on'], ['Card’s gray', 'as it should be'], ['Measured spot', 'level 0 of 255']]);
+  });
+
+  it('writes lamps, crop and choices in words, and a backdrop by its name', () => {
+    // Invented set.
+    const lamp = {name: 'key', kind: 'rectangle', width: 180, height: 120, position: [-230, -200, 300], aim: [0, 0, 45], power: -1} as const;
+    const flag = {position: [70, 200, 400], facing: [0, 1, 0], width: 150, height: 180} as const;
+    const values = {
+      lights: {lamps: [lamp], flags: [flag], table: 0.18}, intent: 'dark-backdrop', pay: 'iso', clicksPerStop: 3, backdropReflectance: 0.04,
+      crop: {left: 0.1, top: 0.05, width: 0.8, height: 0.9},
+    } as const;
+    const said = new Map(sheetOf({title: '', values, texts: {}, measured: {}}).groups.flatMap(({lines}) => lines));
+    expect(said.get('Lights')).toBe('key: face of 180 mm by 120 mm, 230 mm to the left, 200 mm in front, 300 mm up, aimed 45 mm up, 1 stop weaker; '
+      + 'card of 150 mm by 180 mm that shades, 70 mm to the right, 200 mm behind, 400 mm up; table top throws back 18 %');
+    expect(said.get('Crop kept')).toBe('80 % of the width and 90 % of the height, from 10 % on the left and 5 % at the top');
+    expect([said.get('Meant to be'), said.get('Paid by'), said.get('Clicks of the dials'), said.get('Backdrop')])
+      .toEqual(['dark, before a dark backdrop', 'ISO', 'third stops', 'black card']);
+  });
+
+  it('says all of it in another language: its words, its headings and its numbers', () => {
+    // Invented language: every label is its key, numbers have a decimal comma.
+    const {words, numbers} = english();
+    const labels = Object.fromEntries(shotKeys().map((key) => [key, `<${key}>`])) as typeof words.labels;
+    const language = {
+      words: {...words, labels, headings: {...words.headings, camera: 'Kamera', measured: 'Gemessen'}, measured: {...words.measured, atWhite: 'Weiß'}},
+      numbers: {...numbers, percent: (share: number) => `${share * 100}%`, text: (written: string) => written.replace('.', ','), between: ' · '},
+    };
+    const record = {title: '', values: {aperture: 2 ** 2.5, shutter: 2 ** (-5 / 3), iso: 100, tilt: 6.5}, texts: {}, measured: {atWhite: 0.5}};
+    const sheet = sheetOf(record, language);
+    expect(sheet.settings).toBe('f/5,6 · 0,3 s · ISO 100');
+    expect(sheet.groups).toEqual([{heading: 'Kamera', lines: [['<tilt>', '6,5']]}, {heading: 'Gemessen', lines: [['Weiß', '50%']]}]);
+    expect(trail(sheet.settings).steps[0]?.exposure?.aperture).toBeCloseTo(2 ** 2.5, 9);
+    expect(measuredDifference({atWhite: 0.5}, {atWhite: 0.25}, language)).toEqual([{label: 'Weiß', from: '50%', to: '25%'}]);
   });
 
   it('has a label of its own for every value', () => {
