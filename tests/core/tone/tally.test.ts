@@ -56,6 +56,18 @@ describe('tally', () => {
     expect(tallyPixels(pixels)).toEqual(plainTally(pixels, wholeOf(pixels)));
   });
 
+  it.each([['opaque', 255], ['in part translucent', 90]])('counts a large picture of hardly any colours, %s', (_, alpha) => {
+    // A backdrop without a light on it: one colour a hundred thousand times over, and a few others.
+    const pixels = noise(1301, 1000, 9);
+    for (let at = 0; at < pixels.data.length; at += 4) {
+      if (at % 5200 > 400) pixels.data.set([3, 2, at % 36 === 0 ? 0 : 4, at % 400_000 === 0 ? alpha : 255], at);
+    }
+    expect(tallyPixels(pixels)).toEqual(plainTally(pixels, wholeOf(pixels)));
+    // Nothing of it is left for the next picture.
+    const next = noise(1200, 1000, 10);
+    expect(tallyPixels(next)).toEqual(plainTally(next, wholeOf(next)));
+  });
+
   it('counts nothing outside the crop', () => {
     const pixels = strip([255, 255, 255, 10], [40, 50, 60, 5], [0, 0, 0, 10]);
     const tally = tallyPixels(pixels, {x: 10, y: 0, width: 5, height: 1});
