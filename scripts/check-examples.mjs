@@ -3,7 +3,7 @@
  * Chromium what a reader of its page would do.
  */
 import {execFile, execFileSync} from 'node:child_process';
-import {cpSync, existsSync, mkdirSync, mkdtempSync, readFileSync, readdirSync, rmSync, statSync, symlinkSync} from 'node:fs';
+import {cpSync, existsSync, mkdirSync, mkdtempSync, readFileSync, readdirSync, rmSync, statSync, symlinkSync, writeFileSync} from 'node:fs';
 import {tmpdir} from 'node:os';
 import {join} from 'node:path';
 import {promisify} from 'node:util';
@@ -45,7 +45,8 @@ try {
   const unchecked = names.filter((name) => !CHECKS[name]);
   if (unchecked.length) throw new Error(`nothing is checked of ${unchecked.join(', ')}`);
   const building = Date.now();
-  await Promise.all(names.map(build));
+  const [frameworks] = await Promise.all([checkTypes(), ...names.map(build)]);
+  console.log(`Compiled the types for ${frameworks.join(', ')}.`);
   console.log(`Built ${names.join(', ')} against ${tarball} in ${seconds(building)}.`);
   const reading = Date.now();
   await readersOf(folder, names);
@@ -76,14 +77,44 @@ function installTools() {
 async function build(name) {
   const project = join(folder, name);
   cpSync(EXAMPLES + name, project, {recursive: true});
+  giveModules(project);
+  await run('npm', ['run', '--silent', 'build'], {cwd: project});
+  const wrong = CHECKS[name](reading(join(project, 'built'))).filter(([holds]) => !holds).map(([, what]) => what);
+  if (wrong.length) throw new Error(`${name}: it does not hold that ${wrong.join('; ')}`);
+}
+
+/**
+ * Compiles what somebody writes in the templates of each framework, right and wrong, against the types of that framework.
+ * @returns names of the frameworks
+ */
+async function checkTypes() {
+  const files = readdirSync(`${ROOT}tests/package/consumer/jsx`);
+  const project = join(folder, 'types');
+  cpSync(`${ROOT}tests/package/consumer/jsx`, project, {recursive: true});
+  giveModules(project);
+  return Promise.all(files.map(async (file) => {
+    const framework = file.replace(/\.tsx?$/, '');
+    if (!existsSync(`${EXAMPLES}node_modules/${framework}`)) return `${framework} NOT (it is not among what the examples build with)`;
+    const config = `tsconfig.${framework}.json`;
+    writeFileSync(join(project, config), JSON.stringify({
+      compilerOptions: {
+        target: 'ES2022', module: 'ESNext', moduleResolution: 'bundler', lib: ['ES2022', 'DOM'], jsx: 'react-jsx', jsxImportSource: framework,
+        strict: true, exactOptionalPropertyTypes: true, noEmit: true, types: [], skipLibCheck: false,
+      },
+      files: [file],
+    }));
+    await run(`${EXAMPLES}node_modules/.bin/tsc`, ['-p', config], {cwd: project});
+    return framework;
+  }));
+}
+
+/** Gives a project the tools of the examples and the library. */
+function giveModules(project) {
   const modules = join(project, 'node_modules');
   mkdirSync(modules);
   linkAll(`${EXAMPLES}node_modules`, modules);
   // The library and what it depends on are real folders, so that nothing is found in this checkout by accident.
   cpSync(join(folder, 'library/node_modules'), modules, {recursive: true, force: true, filter: (path) => !path.includes('.bin')});
-  await run('npm', ['run', '--silent', 'build'], {cwd: project});
-  const wrong = CHECKS[name](reading(join(project, 'built'))).filter(([holds]) => !holds).map(([, what]) => what);
-  if (wrong.length) throw new Error(`${name}: it does not hold that ${wrong.join('; ')}`);
 }
 
 /** Links every package of a folder into another, those of a scope one by one. */

@@ -18,6 +18,12 @@ assert.ok(Math.abs(core.apertureStops(8, 11.313708) + 1) < 1e-6);
 assert.equal(core.readShutter('0"6').how, 'seconds');
 assert.throws(() => core.apertureStops(0, 8), core.Problem);
 
+// So do its parts, and what they share they share: one class of problem, whichever part it comes from.
+for (const part of ['exposure', 'optics', 'light', 'tone', 'white', 'shot', 'sheet', 'document']) {
+  assert.equal((await import(`lampblack/${part}`)).Problem, core.Problem, part);
+}
+assert.equal((await import('lampblack/units')).readLength, core.readLength);
+
 // Every element imports where there is no page, and gives its class.
 await import('lampblack/elements');
 for (const tag of process.argv.slice(2)) {
