@@ -17,6 +17,8 @@ export interface Means {
   readonly pixelsAcross: number;
   /** Width of the finished picture, pixels, > 0 */
   readonly pictureWidth: number;
+  /** As far back as the camera can stand, mm from the sensor mark to the focus plane, > 0; anywhere when left out */
+  readonly room?: number;
 }
 
 /** Sharp from front to back by moving the focus alone, the camera following so that the field stays; costs nothing. */
@@ -55,6 +57,8 @@ export interface MoveBack {
   readonly pixelsLeft: number;
   /** Whether they are as many as the finished picture has */
   readonly pixelsEnough: boolean;
+  /** Whether the camera then stands within the room there is */
+  readonly roomEnough: boolean;
   readonly diffraction: Diffraction;
 }
 
@@ -94,12 +98,13 @@ const SAME = 1 + 1e-9;
 /**
  * What would make the whole figure sharp, one change at a time, and what each costs. The field framed at the focus
  * plane is the same in all of them.
- * @throws {Problem} as {@link zoneFit}; `aperture` when one in the list is not above 0, `pixels-across`, `picture-width`
+ * @throws {Problem} as {@link zoneFit}; `aperture` when one in the list is not above 0, `pixels-across`, `picture-width`, `room`
  * Source: the sharp zone's closed form solved for the aperture and for the distance.
  */
 export function waysOut(framing: Framing, means: Means): WaysOut {
   requirePositive('pixels-across', means.pixelsAcross);
   requirePositive('picture-width', means.pictureWidth);
+  if (means.room !== undefined) requirePositive('room', means.room);
   const {outline, tilt, lens, focus, limit} = framing;
   const fit = zoneFit(framing);
   const {front, back, spread} = fit.depth;
@@ -139,7 +144,7 @@ function stopDown(
   return {
     way: 'stop-down', aperture, focus,
     shutterStops: 2 * Math.log2(aperture / lens.aperture),
-    diffraction: diffraction({...lens, aperture}, limit),
+    diffraction: diffractionOf({...lens, aperture}, limit),
   };
 }
 
@@ -154,11 +159,18 @@ function moveBack(
     way: 'move-back', step, pixelsLeft, limit: limitThere, focus: focusThere,
     by: step.by - rulerToAxial(focusThere - focus, tilt),
     pixelsEnough: pixelsLeft * SAME >= means.pictureWidth,
-    diffraction: diffraction(step.lens, limitThere),
+    roomEnough: step.sensorToSubject <= (means.room ?? Infinity) * SAME,
+    diffraction: diffractionOf(step.lens, limitThere),
   };
 }
 
-function diffraction({aperture, magnification, pupilRatio}: LensSetup, limit: number): Diffraction {
+/**
+ * What diffraction makes of a point.
+ * @param limit - blur accepted on the sensor, mm
+ * @throws {Problem} as {@link workingAperture}
+ * Source: Airy disc of a round opening at the working f-number.
+ */
+export function diffractionOf({aperture, magnification, pupilRatio}: LensSetup, limit: number): Diffraction {
   const airy = airyDiameter(workingAperture(aperture, magnification, pupilRatio));
   return {airy, overLimit: airy > limit};
 }
