@@ -1,42 +1,42 @@
-import {html, nothing, type PropertyValues, type TemplateResult} from 'lit';
-import {Problem} from '../../core/problem.js';
+import {adoptStyles, html, isServer, nothing, type CSSResult, type PropertyValues, type TemplateResult} from 'lit';
+import {EXPOSURE_FIELDS} from '../../core/shot/exposure-fields.js';
 import type {Shot, ShotKey} from '../../core/shot/shot.js';
-import type {Comparison} from '../../core/tone/compare.js';
-import {wholeOf, type Crop} from '../../core/tone/pixels.js';
-import type {Patch} from '../../core/white/card.js';
-import type {Gains} from '../../core/white/gains.js';
-import {colourChange, setupChanges, type SetupChange} from '../../core/white/holds.js';
 import type {Photo} from '../../photo/open.js';
 import {ShotProblemEvent} from '../shared/events.js';
-import {textField} from '../shared/fields.js';
+import {isClosed, type OpenedBy} from '../shared/photo/opener.js';
+import {PhotoElement} from '../shared/photo/photo-element.js';
+import {photoStyles} from '../shared/photo/photo-styles.js';
 import {familyStyles} from '../shared/styles.js';
-import {Latest} from '../shared/photo/latest.js';
-import {isClosed} from '../shared/photo/opener.js';
-import {saysExposure} from '../shared/photo/settings.js';
-import {exposureText} from '../shared/photo/way-speech.js';
-import {wayTo} from '../shared/photo/way-view.js';
-import {CardPhotoElement} from './card-photo.js';
-import {gainsView, type Copied} from './gains-view.js';
-import {MarkDrag} from './mark-drag.js';
-import {centredOn, closeUp, isInside, readMark, writeMark} from './marks.js';
-import {previewView, type Wiped} from './preview-view.js';
-import {PATCHES, thirdsToRight, type CardShot, type GrayCard} from './reading.js';
-import {findingsList, patchesTable} from './reading-view.js';
-import {framesOver} from './stage-view.js';
-import {styles} from './styles.js';
-import {Wipe} from './wipe.js';
-import {SET_CHANGED, castSentence, changeSentence, holdsSentence, temperatureSentence} from './words-light.js';
-import {WORDS, markingText, nextMark, shotText, verdict} from './words.js';
+import {cardBook} from './book.js';
+import {CARD_SHOT, GRAY_CARD, type CardShot, type GrayCard} from './reading.js';
+import {sheetBook} from './sheet/book.js';
+import type {SheetHost} from './sheet/host.js';
+import type {CardSheet} from './sheet/sheet.js';
+import type {SheetWords} from './sheet/words/en.js';
+import type {CardWords} from './words/en.js';
 
-/** Typed frames that could not be used. */
-type MarkProblems = Readonly<Partial<Record<Patch, Problem | undefined>>>;
+/** What shows a card shot is fetched with the first of them, and so are its words. */
+const loadSheet = () => import('./sheet/sheet.js');
+const wordLoaders = new Map<string, () => Promise<void>>();
+
+function wordLoader(language: string): () => Promise<void> {
+  let load = wordLoaders.get(language);
+  if (!load) wordLoaders.set(language, load = () => sheetBook.load(language));
+  return load;
+}
+
+/** A photo that opened, until the sheet is there to lay it out. */
+interface Arrived {
+  readonly photo: Photo;
+  readonly by: OpenedBy;
+}
 
 /**
  * @summary A shot of the gray card: whether it can be trusted, the gains that make gray neutral, how far the exposure is
  *   off, and whether all that still holds for another photo. The shot is read on the device and goes nowhere.
  * @slot - Fallback: shown before the script runs, and while the card shot of `src` is not there
  * @attr {string} src - Address of a card shot of the page's own, on the same origin or one that allows it
- * @attr {string} bench - Name of the shot shared with other elements
+ * @attr {string} bench - Name of the shot shared with other elements; when its lamps or flags change after the card shot, the gains no longer hold
  * @attr {string} aperture - f-number of the next shot, `f/11`
  * @attr {string} shutter - Time of the next shot, `0.6 s`, `1/60`
  * @attr {string} iso - ISO of the next shot
@@ -52,8 +52,7 @@ type MarkProblems = Readonly<Partial<Record<Patch, Problem | undefined>>>;
  * @attr {string} iso-lowest - Base ISO
  * @attr {string} iso-highest - Highest ISO that would be used
  * @attr {string} correction - Stops by which the next shot should be brighter than the card shot; taking the way out sets it
- * @attr {string} lights - Lamps and flags; when they change after the card shot, its gains no longer hold
- * @fires {ShotChangeEvent} shot-change - After a reader took the setting that puts the exposure right
+ * @fires {ShotChangeEvent} shot-change - After a reader took the setting that puts the exposure right, or took that back; after a card shot brought its exposure along
  * @fires {ShotProblemEvent} shot-problem - When text or a value could not be used
  * @csspart plate - The whole
  * @csspart verdict - Whether the card can be trusted
@@ -67,18 +66,16 @@ type MarkProblems = Readonly<Partial<Record<Patch, Problem | undefined>>>;
  * @cssprop [--lampblack-quiet] - Labels and notes
  * @cssprop [--lampblack-paper=transparent] - Ground
  */
-export class GrayCardCheck extends CardPhotoElement {
+export class GrayCardCheck extends PhotoElement<CardWords> {
   static override readonly shotKeys = [
     'aperture', 'shutter', 'iso', 'meteredAperture', 'meteredShutter', 'meteredIso', 'pay', 'clicksPerStop', 'apertureWidest',
-    'apertureSmallest', 'shutterFastest', 'shutterSlowest', 'isoLowest', 'isoHighest', 'correction', 'lights',
+    'apertureSmallest', 'shutterFastest', 'shutterSlowest', 'isoLowest', 'isoHighest', 'correction',
   ] as const satisfies readonly ShotKey[];
 
-  static override readonly styles = [familyStyles, styles];
-
-  static override properties = {
-    wholeShown: {state: true}, share: {state: true}, wiped: {state: true}, withExposure: {state: true}, copied: {state: true},
-    markProblems: {state: true},
-  };
+  static override readonly fields = EXPOSURE_FIELDS;
+  static override readonly book = cardBook;
+  static override readonly styles = [familyStyles, photoStyles];
+  protected static override readonly pastesLast = true;
 
   /** f-number of the next shot. @attr aperture */
   declare aperture: number;
@@ -110,262 +107,145 @@ export class GrayCardCheck extends CardPhotoElement {
   declare isoHighest: number;
   /** Stops by which the next shot should be brighter than the card shot. @attr correction */
   declare correction: number;
-  /** Lamps and flags. @attr lights */
-  declare lights: Shot['lights'];
+  #sheet: CardSheet | undefined;
+  #sheetWords: SheetWords | undefined;
+  #arrived: Arrived | undefined;
+  /** The shot as it lay here before the element was taken out of the page. */
+  #before: CardShot | undefined;
+  #worn: readonly CSSResult[] = [];
 
-  protected declare wholeShown: boolean;
-  /** Where the line between before and after stands, per cent. */
-  protected declare share: number;
-  protected declare wiped: Wiped;
-  protected declare withExposure: boolean;
-  protected declare copied: Copied | undefined;
-  protected declare markProblems: MarkProblems;
+  // —— the card shot on the bench ——
 
-  /** Part of the card shot that is shown, px, and what it was chosen for. */
-  #area: Crop | undefined;
-  #areaOf: readonly unknown[] = [];
-  #drawn: readonly unknown[] = [];
-  #comparison: Comparison | undefined;
-  #compared: readonly unknown[] = [];
-  #changes: readonly SetupChange[] = [];
-  #copiedOf: Gains | undefined;
-  readonly #wipe = new Wipe();
-  readonly #comparing = new Latest<Comparison>((comparison) => { this.#comparison = comparison; this.requestUpdate(); });
-  readonly #marks = new MarkDrag(() => this.#onStage(), {
-    moved: (patch, to) => { this.#move(patch, to); },
-    settled: () => { this.#settle(); },
-    pressed: (x, y, on) => { this.#press(x, y, on); },
-  });
+  private get cardShot(): CardShot | undefined { return this.thing<CardShot>(CARD_SHOT); }
 
-  constructor() {
-    super();
-    this.wholeShown = false;
-    this.share = 50;
-    this.wiped = 'photo';
-    this.withExposure = false;
-    this.copied = undefined;
-    this.markProblems = {};
-  }
-
-  // —— computing ——
-
-  protected override willUpdate(changed: PropertyValues): void {
-    super.willUpdate(changed);
-    const {cardShot, other} = this;
-    if (!cardShot) {
-      this.#area = undefined;
-      this.#comparison = undefined;
-      return;
-    }
-    this.#show(cardShot);
-    this.#compare(cardShot.photo, other);
-    const colours = other && this.#comparison ? colourChange(this.#comparison) : undefined;
-    this.#changes = [...setupChanges(cardShot.lights, this.shot.lights), ...(colours ?? [])];
-    if (this.card?.gains !== this.#copiedOf) this.copied = undefined;
-  }
-
-  /** Chooses the part that is shown anew when the shot, the search or the choice changed, not while a frame is moved. */
-  #show({photo, how, placed, patches}: CardShot): void {
-    const close = !this.wholeShown && placed.length === PATCHES.length;
-    const isNew = [photo, close, how === 'found'].some((part, at) => part !== this.#areaOf[at]);
-    if (this.#area && !isNew) return;
-    this.#areaOf = [photo, close, how === 'found'];
-    this.#area = close ? closeUp(patches, photo) : wholeOf(photo);
-  }
-
-  /** Compares the card shot with the photo on the bench, when there is another. */
-  #compare(card: Photo, other: Photo | undefined): void {
-    if (card === this.#compared[0] && other === this.#compared[1]) return;
-    this.#compared = [card, other];
-    this.#comparison = undefined;
-    this.#comparing.stop();
-    if (other && !isClosed(card)) this.#comparing.want(() => other.ask('compare', wholeOf(card), card));
-  }
-
-  /** The photo on the bench, while it is another than the card shot. */
-  private get other(): Photo | undefined {
+  /** The photo in the tonal chart that is linked, while it is another than the card shot. */
+  private get linked(): Photo | undefined {
     const photo = this.thing<Photo>('photo');
     return photo && !isClosed(photo) && photo.file !== this.cardShot?.photo.file ? photo : undefined;
   }
 
-  protected override verdictText(): string {
-    const {cardShot, card} = this;
-    if (this.troubleText) return this.troubleText;
-    const marking = cardShot && [markingText(cardShot), nextMark(cardShot)].filter(Boolean).join(' ');
-    return marking || (card ? verdict(card) : '');
+  /** The shot that lay there is closed, unless it is the same one with other marks. */
+  #lay(shot: CardShot | undefined): void {
+    const gone = this.cardShot;
+    this.putThing(CARD_SHOT, shot);
+    if (gone?.photo !== shot?.photo) gone?.close();
   }
 
-  // —— marking ——
-
-  #onStage() {
-    const {cardShot} = this;
-    return cardShot && this.#area && {patches: cardShot.patches, area: this.#area, picture: cardShot.photo};
-  }
-
-  #move(patch: Patch, to: Crop): void {
-    const shot = this.cardShot;
-    if (!shot) return;
-    this.markProblems = {...this.markProblems, [patch]: undefined};
-    this.mark({...shot.patches, [patch]: to}, 'marked', PATCHES.filter((one) => one === patch || shot.placed.includes(one)));
-  }
-
-  /** After a move the close-up follows a frame that left it. */
-  #settle(): void {
-    const area = this.#area;
-    const shot = this.cardShot;
-    if (!area || !shot || PATCHES.every((patch) => isInside(shot.patches[patch], area))) return;
-    this.#area = undefined;
+  protected override took(photo: Photo, by: OpenedBy): void {
+    this.#arrived?.photo.close();
+    this.#arrived = {photo, by};
     this.requestUpdate();
   }
 
-  /** A press places the next frame that has no place yet; on one of those that wait it only takes hold of it. */
-  #press(x: number, y: number, on: Patch | undefined): void {
-    const shot = this.cardShot;
-    if (!shot || (on && !shot.placed.includes(on))) return;
-    const next = PATCHES.find((patch) => !shot.placed.includes(patch));
-    if (next) this.#move(next, centredOn(shot.patches[next], x, y, shot.photo));
+  protected override isOpen(): boolean {
+    if (this.cardShot && isClosed(this.cardShot.photo)) this.putThing(CARD_SHOT, undefined);
+    return this.cardShot !== undefined || this.#arrived !== undefined;
   }
 
-  #type(patch: Patch, text: string, {photo}: CardShot): void {
-    const read = readMark(`${patch}-frame`, text, photo);
-    if (read instanceof Problem) {
-      this.markProblems = {...this.markProblems, [patch]: read};
-      this.dispatchEvent(new ShotProblemEvent(read));
-    } else {
-      this.#move(patch, read);
-      this.#settle();
-    }
+  protected override letGo(forGood: boolean): void {
+    this.#arrived?.photo.close();
+    this.#arrived = undefined;
+    this.#before = forGood ? undefined : this.cardShot ?? this.#before; // moved and then taken out, it is let go twice
+    this.#lay(undefined);
+    if (forGood) this.putThing(GRAY_CARD, undefined);
+  }
+
+  // —— the sheet it is laid out on ——
+
+  readonly #host: SheetHost = {
+    words: () => this.#sheetWords as SheetWords, // there is no sheet before its words
+    shot: () => this.shot,
+    stated: () => this.state.values,
+    cardShot: () => this.cardShot,
+    card: () => this.thing<GrayCard>(GRAY_CARD),
+    linked: () => this.linked,
+    isOpening: () => this.opener.busy,
+    setBefore: () => this.setBefore,
+    changed: () => { this.requestUpdate(); },
+    lay: (shot) => { this.#lay(shot); },
+    judge: (card) => { this.putThing(GRAY_CARD, card); },
+    act: (changes) => { this.act(changes); },
+    fill: (changes) => { Object.assign(this, changes); },
+    takeWay: this.takeWay,
+    tell: (problem) => { this.dispatchEvent(new ShotProblemEvent(problem)); },
+    ways: () => this.#renderWays(this.words.chooseOther),
+    later: (load) => this.later(load),
+    wear: (styles) => { this.#wear(styles); },
+  };
+
+  /** Puts on the styles of a part that was fetched. */
+  #wear(styles: CSSResult): void {
+    if (this.#worn.includes(styles)) return;
+    this.#worn = [...this.#worn, styles];
+    adoptStyles(this.renderRoot as ShadowRoot, [...(this.constructor as typeof GrayCardCheck).elementStyles, ...this.#worn]);
+  }
+
+  /** Whether there is something for a sheet, or soon will be. */
+  get #isSheetWanted(): boolean {
+    return !isServer && (this.opener.busy || this.#arrived !== undefined || this.cardShot !== undefined);
+  }
+
+  protected override willUpdate(changed: PropertyValues): void {
+    super.willUpdate(changed);
+    if (this.#isSheetWanted) this.#fetchSheet();
+    this.#sheet?.follow();
+  }
+
+  #fetchSheet(): void {
+    const {language} = this.words.say;
+    this.later(wordLoader(language));
+    this.#sheetWords = sheetBook.inLanguage(language) ?? this.#sheetWords;
+    const part = this.later(loadSheet);
+    if (part && this.#sheetWords) this.#sheet ??= new part.CardSheet(this.#host);
+  }
+
+  protected override verdictText(): string {
+    return this.troubleText || (this.#open?.verdict ?? '');
+  }
+
+  /** The sheet, while it shows a card shot. */
+  get #open(): CardSheet | undefined {
+    return this.cardShot ? this.#sheet : undefined;
   }
 
   // —— rendering ——
 
   protected override render(): TemplateResult {
-    const {cardShot, card} = this;
-    const marking = cardShot && markingText(cardShot);
-    return html`<section class="plate" part="plate" aria-label=${WORDS.element}>
-      ${marking ? html`<p class="verdict" part="verdict">${marking}</p>` : card ? html`<p class="verdict" part="verdict">${verdict(card)}</p>` : nothing}
-      ${this.renderMessages()}
-      ${cardShot ? html`<div class="sheet ${cardShot.how === 'looking' || marking === undefined ? '' : 'alone'}"><div class="side">${this.renderStage(cardShot)}</div>
-          ${card ? html`<div class="side">${this.renderReading(card, cardShot)}</div>` : nothing}</div>
-          ${card ? this.renderUse(card, cardShot) : nothing}${this.renderFoot(cardShot)}`
-      : this.renderBlank()}
+    const sheet = this.#open;
+    return html`<section class="plate" part="plate" aria-label=${this.words.element} lang=${this.spokenLanguage}>
+      ${sheet?.renderVerdict() ?? nothing}
+      ${this.complaints.map((text) => html`<p class="problem">${text}</p>`)}
+      ${sheet?.render() ?? this.#renderBlank()}
       ${this.renderAnnouncement()}
     </section>`;
   }
 
-  private renderMessages(): TemplateResult {
-    return html`${this.complaints.map((text) => html`<p class="problem">${text}</p>`)}`;
+  protected override get complaints(): readonly string[] {
+    const isMissing = this.#isSheetWanted && this.later(loadSheet) === null;
+    return [...super.complaints, ...(isMissing ? [this.words.say.family.unreachable] : [])];
   }
 
-  private renderBlank(): TemplateResult {
+  #renderBlank(): TemplateResult {
+    const {words} = this;
     return html`${this.src ? html`<slot></slot>` : nothing}
-      <div class="blank"><p>${this.opener.busy ? WORDS.opening : WORDS.invite}</p>
-        ${this.renderOpen(WORDS.open)}<p class="note">${WORDS.stays}</p></div>`;
+      <div class="blank"><p>${this.#isSheetWanted ? words.opening : words.invite}</p>
+        ${this.#renderWays(words.choose)}<p class="note">${words.staysHere}</p></div>`;
   }
 
-  /** Ways to a card shot: a file, or the photo that lies on the bench. */
-  private renderOpen(label: string): TemplateResult {
-    const {other} = this;
-    return html`<div class="tools">${this.renderPick(label)}${other ? html`<button type="button" @click=${() => { void this.open(other.file); }}>${WORDS.useBench}</button>` : nothing}</div>`;
+  /** Ways to a card shot: a file, or the photo in the tonal chart. */
+  #renderWays(label: string): TemplateResult {
+    const {linked} = this;
+    return html`<div class="tools">${this.renderPick(label)}${linked
+      ? html`<button type="button" @click=${() => { void this.open(linked.file); }}>${this.words.useLinked}</button>` : nothing}</div>`;
   }
-
-  private renderStage(shot: CardShot): TemplateResult {
-    const {pressed, dragged, released, taken, keyed} = this.#marks;
-    const {photo, patches, placed} = shot;
-    const isPlaced = placed.length === PATCHES.length;
-    const next = nextMark(shot);
-    return html`<div class="stage" @pointerdown=${pressed} @pointermove=${dragged} @pointerup=${released} @pointercancel=${taken} @keydown=${keyed}>
-        <canvas class="shot" part="photo" role="img" aria-label=${photo.name || WORDS.picture}></canvas>
-        ${this.#area ? framesOver(patches, this.#area, placed) : nothing}</div>
-      ${next ? html`<p class="next">${next}</p>` : nothing}
-      <p class="spoken" id="frame-keys">${WORDS.frameKeys}</p>
-      <div class="tools">
-        ${isPlaced ? html`<button type="button" @click=${() => { this.wholeShown = !this.wholeShown; }}>${this.wholeShown ? WORDS.closer : WORDS.whole}</button>` : nothing}
-        ${shot.how === 'marked' ? html`<button type="button" @click=${() => { void this.look(); }}>${WORDS.again}</button>` : nothing}</div>
-      <details><summary>${WORDS.byNumbers}</summary><div class="fields of-marks">${PATCHES.map((patch) => {
-        const problem = this.markProblems[patch];
-        return textField({
-          id: `${patch}-frame`, label: WORDS.markField[patch], say: this.words.say, text: problem ? String(problem.value) : writeMark(patches[patch]), problem,
-          onType: (text) => { this.#type(patch, text, shot); },
-        });
-      })}</div></details>`;
-  }
-
-  private renderReading(card: GrayCard, {photo}: CardShot): TemplateResult {
-    const thirds = card.trusted ? thirdsToRight(card.exposureError) : 0;
-    return html`${patchesTable(card.reading)}${findingsList(card)}
-      ${wayTo({words: this.words, photo, shot: this.shot, thirds, before: this.setBefore, act: this.takeWay})}`;
-  }
-
-  private renderUse(card: GrayCard, shot: CardShot): TemplateResult {
-    return html`<div class="sheet"><div class="side">${this.renderPreview(card, shot)}</div>
-      <div class="side">${card.cast && card.trusted ? html`<h3>${WORDS.light}</h3>
-        <p class="said">${castSentence(card.cast)} ${temperatureSentence(card.cast)}</p>` : nothing}
-      ${card.gains ? html`<h3>${WORDS.gains}</h3>${card.trusted ? nothing : html`<p class="problem">${WORDS.doubtful}</p>`}
-        ${gainsView(card.gains, this.copied, (copied) => { this.#copiedOf = card.gains; this.copied = copied; })}${this.renderHolds(shot)}` : nothing}</div></div>`;
-  }
-
-  private renderPreview(card: GrayCard, {photo}: CardShot): TemplateResult {
-    const {other} = this;
-    if (!card.gains) return html`<p class="note">${WORDS.noGains}</p>`;
-    const of = other ? this.wiped : 'card';
-    return html`<h3>${WORDS.preview}</h3>${previewView({
-      name: (of === 'card' ? photo : other ?? photo).name, of, choice: other !== undefined, share: this.share, withExposure: this.withExposure,
-      exposureOff: card.trusted && thirdsToRight(card.exposureError) !== 0,
-      onWipe: (share) => { this.share = share; },
-      onChoose: (wiped) => { this.wiped = wiped; },
-      onExposure: (on) => { this.withExposure = on; },
-    })}`;
-  }
-
-  /** Whether the gains hold for the photo on the bench, or for the next one. */
-  private renderHolds({lights}: CardShot): TemplateResult | typeof nothing {
-    const {other} = this;
-    const changes = this.#changes;
-    if (!other && changes.length === 0) return nothing;
-    if (other && !this.#comparison && changes.length === 0) return nothing;
-    const says = other ? holdsSentence(changes.length, this.#comparison?.colour !== undefined) : SET_CHANGED;
-    return html`<p class=${changes.length ? 'problem' : 'note'} id="holds">${says}</p>
-      ${changes.length ? html`<ul>${changes.map((change) => html`<li class="note">${changeSentence(change, lights)}</li>`)}</ul>` : nothing}`;
-  }
-
-  private renderFoot({photo}: CardShot): TemplateResult {
-    const taken = saysExposure(photo) ? exposureText(this.words, this.exposureAt(photo)) : undefined;
-    return html`<div class="foot">${this.renderOpen(WORDS.openOther)}
-      <p class="note">${this.opener.busy ? WORDS.opening : shotText(photo.name, photo, taken)}</p></div>`;
-  }
-
-  // —— drawing ——
 
   protected override updated(): void {
     super.updated();
-    this.#paintShot();
-    this.#paintWipe();
-  }
-
-  #paintShot(): void {
-    const canvas = this.renderRoot.querySelector<HTMLCanvasElement>('canvas.shot');
-    const {cardShot} = this;
-    const area = this.#area;
-    if (!canvas || !cardShot || !area || isClosed(cardShot.photo)) return;
-    if (this.#drawn[0] === area && this.#drawn[1] === canvas && this.#drawn[2] === cardShot.photo) return;
-    const {photo} = cardShot;
-    const scale = photo.preview.width / photo.width;
-    // A close-up is drawn with as many pixels as the preview has there, but not so few that the frames' place is blurred.
-    canvas.width = Math.round(Math.max(area.width * scale, Math.min(900, area.width)));
-    canvas.height = Math.max(1, Math.round(canvas.width * area.height / area.width));
-    canvas.getContext('2d')?.drawImage(photo.preview,
-      area.x * scale, area.y * scale, area.width * scale, area.height * scale, 0, 0, canvas.width, canvas.height);
-    canvas.parentElement?.style.setProperty('--ratio', String(area.width / area.height));
-    this.#drawn = [area, canvas, photo];
-  }
-
-  #paintWipe(): void {
-    const canvas = this.renderRoot.querySelector<HTMLCanvasElement>('canvas.wipe');
-    const {cardShot, card, other} = this;
-    const photo = other && this.wiped === 'photo' ? other : cardShot?.photo;
-    if (!canvas || !card?.gains || !photo || isClosed(photo)) return;
-    this.#wipe.draw(canvas, photo.preview, card.gains, this.withExposure && card.trusted ? -card.exposureError : 0, this.share / 100);
-    canvas.parentElement?.style.setProperty('--ratio', String(photo.width / photo.height));
+    if (this.#sheet && this.#arrived) {
+      const {photo, by} = this.#arrived;
+      this.#arrived = undefined;
+      this.#sheet.begin(photo, by, this.#before);
+    }
+    this.#open?.updated(this.renderRoot);
   }
 }

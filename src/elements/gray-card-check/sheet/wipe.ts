@@ -1,4 +1,4 @@
-import {applyTables, gainTables, type Gains} from '../../core/white/gains.js';
+import {applyTables, gainTables, type Gains} from '../../../core/white/gains.js';
 
 /** Widest preview that is worked on, px: a larger one would hold the page for longer than a frame. */
 const WIDEST = 720;

@@ -1,5 +1,5 @@
-import type {Crop} from '../../core/tone/pixels.js';
-import type {Patch} from '../../core/white/card.js';
+import type {Crop} from '../../../core/tone/pixels.js';
+import type {Patch} from '../../../core/white/card.js';
 import {movedBy, sizedBy, type Size} from './marks.js';
 
 /** Farther than this, a press beside the frames is a drag of the page, CSS px. */

@@ -1,36 +1,29 @@
 import {html, svg, type SVGTemplateResult, type TemplateResult} from 'lit';
-import type {Crop} from '../../core/tone/pixels.js';
-import type {Patch} from '../../core/white/card.js';
-import type {CardPatches} from '../../core/white/patches.js';
-import {PATCHES} from './reading.js';
-import {PATCH_LETTERS, WORDS, frameText} from './words.js';
+import type {Crop} from '../../../core/tone/pixels.js';
+import type {Patch} from '../../../core/white/card.js';
+import type {CardPatches} from '../../../core/white/patches.js';
+import {frameText} from './card-speech.js';
+import {PATCHES} from './judge.js';
+import {namePlaces, type Box, type NamePlace} from './name-places.js';
+import type {SheetWords} from './words/en.js';
 
 /** Half a hit area, CSS px; the handle's lies outwards from its corner, so that a small frame can still be moved. */
 const REACH = 20;
 const OUTWARDS = 10;
-/** Nearer to the top than this a letter stands under its frame, share of what is shown. */
-const NEAR_TOP = 0.14;
 
 const per = (share: number): string => `${+(share * 100).toFixed(3)}%`;
-
-/** Shares of what is shown. */
-interface Box {
-  readonly x: number;
-  readonly y: number;
-  readonly width: number;
-  readonly height: number;
-}
 
 /**
  * The three frames over the shot, in shares of what is shown, so that they need no measuring.
  * @param area - part of the shot that is shown, px
  * @param placed - patches whose frame has its place
  */
-export function framesOver(patches: CardPatches, area: Crop, placed: readonly Patch[]): TemplateResult {
-  const boxes = PATCHES.map((patch) => [patch, boxOf(patches[patch], area)] as const);
+export function framesOver(words: SheetWords, patches: CardPatches, area: Crop, placed: readonly Patch[]): TemplateResult {
+  const boxes = {white: boxOf(patches.white, area), gray: boxOf(patches.gray, area), black: boxOf(patches.black, area)};
+  const names = namePlaces(boxes);
   return html`<svg part="frames">
-    ${boxes.map(([patch, box]) => frame(patch, box, patches[patch], placed.includes(patch)))}
-    ${boxes.map(([patch, box]) => handle(patch, box))}
+    ${PATCHES.map((patch) => frame(words, patch, boxes[patch], patches[patch], placed.includes(patch), names[patch]))}
+    ${PATCHES.map((patch) => handle(patch, boxes[patch]))}
   </svg>`;
 }
 
@@ -40,16 +33,14 @@ function boxOf({x, y, width, height}: Crop, area: Crop): Box {
   };
 }
 
-function frame(patch: Patch, box: Box, at: Crop, isPlaced: boolean): SVGTemplateResult {
+function frame(words: SheetWords, patch: Patch, box: Box, at: Crop, isPlaced: boolean, name: NamePlace): SVGTemplateResult {
   const {x, y, width, height} = box;
-  const under = y < NEAR_TOP;
-  return svg`<g class="mark ${isPlaced ? '' : 'waiting'}" data-patch=${patch} tabindex="0" role="slider" aria-label=${WORDS.frame[patch]}
+  return svg`<g class="mark ${isPlaced ? '' : 'waiting'}" data-patch=${patch} tabindex="0" role="slider" aria-label=${words.frames[patch]}
       aria-describedby="frame-keys" aria-valuemin="0" aria-valuemax="100" aria-valuenow=${Math.min(100, Math.max(0, Math.round(x * 100)))}
-      aria-valuetext=${frameText(patch, at, isPlaced)}>
+      aria-valuetext=${frameText(words, patch, at, isPlaced)}>
     ${rect('edge', box)}${rect(`line ${patch}`, box)}
     <svg class="at" x=${per(x + width / 2)} y=${per(y + height / 2)}><rect class="hit" x=${-REACH} y=${-REACH} width=${2 * REACH} height=${2 * REACH}></rect></svg>
-    <svg class="at" x=${per(x)} y=${per(under ? y + height : y)}><rect class="tag" x="-1" y=${under ? 4 : -22} width="18" height="18"></rect>
-      <text class="letter" x="8" y=${under ? 17.5 : -8.5}>${PATCH_LETTERS[patch]}</text></svg>
+    <svg class="at" x=${per(name.x)} y=${per(name.y)}><text class="name" text-anchor=${name.anchor} x=${name.right} y=${name.down}>${words.patches[patch]}</text></svg>
   </g>`;
 }
 
@@ -63,7 +54,7 @@ function handle(patch: Patch, {x, y, width, height}: Box): SVGTemplateResult {
     <rect class="hit size" x=${OUTWARDS - REACH} y=${OUTWARDS - REACH} width=${2 * REACH} height=${2 * REACH}></rect></svg>`;
 }
 
-/** How a frame's line is drawn, beside its letter in the table. */
+/** How a frame's line is drawn, beside its name in the table. */
 export function lineSample(patch: Patch): TemplateResult {
   return html`<svg class="sample" viewBox="0 0 24 8" aria-hidden="true"><path class="line ${patch}" d="M0 4H24"></path></svg>`;
 }

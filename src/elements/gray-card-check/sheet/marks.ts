@@ -1,8 +1,8 @@
-import {Problem} from '../../core/problem.js';
-import type {Crop} from '../../core/tone/pixels.js';
-import {readNumber} from '../../core/units.js';
-import type {CardPatches} from '../../core/white/patches.js';
-import {PATCHES} from './reading.js';
+import {Problem} from '../../../core/problem.js';
+import type {Crop} from '../../../core/tone/pixels.js';
+import {readNumber} from '../../../core/units.js';
+import type {CardPatches} from '../../../core/white/patches.js';
+import {PATCHES} from './judge.js';
 
 /** Size of something in px. */
 export interface Size {
@@ -79,10 +79,12 @@ export function writeMark({x, y, width, height}: Crop): string {
   return `${x}, ${y}, ${width} × ${height}`;
 }
 
-/** Reads left, top, width and height in px, with anything between them. Never throws. */
-export function readMark(name: string, text: string, picture: Size): Crop | Problem {
+/**
+ * Reads left, top, width and height in px, with anything between them. Never throws.
+ * @param wanted - what would do instead, to follow "wanted"
+ */
+export function readMark(name: string, text: string, picture: Size, wanted: string): Crop | Problem {
   const [x, y, width, height, more] = text.split(/[^\d.\-−]+/).filter(Boolean).map((part) => readNumber(part) ?? NaN);
-  const wanted = `left, top, width and height in px, such as 184, 823, 54 × 54, inside ${picture.width} × ${picture.height}`;
   const frame = {x, y, width, height} as Crop;
   const fits = more === undefined && frame.width >= 1 && frame.height >= 1
     && isInside(frame, {x: 0, y: 0, width: picture.width, height: picture.height});

@@ -1,0 +1,7 @@
+import {WordBook} from '../shared/languages.js';
+import type {CardWords} from './words/en.js';
+
+/** What is said before a card shot is open, by language. */
+export const cardBook = new WordBook<CardWords>({
+  en: () => import('./words/en.js'),
+});

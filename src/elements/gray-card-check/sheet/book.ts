@@ -1,0 +1,7 @@
+import {WordBook} from '../../shared/languages.js';
+import type {SheetWords} from './words/en.js';
+
+/** What is said of an open card shot, by language. */
+export const sheetBook = new WordBook<SheetWords>({
+  en: () => import('./words/en.js'),
+});
