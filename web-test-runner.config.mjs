@@ -1,9 +1,11 @@
+import {readdirSync} from 'node:fs';
 import {esbuildPlugin} from '@web/dev-server-esbuild';
 import {chromeLauncher} from '@web/test-runner-chrome';
 import {puppeteerLauncher} from '@web/test-runner-puppeteer';
 import {webdriverLauncher} from '@web/test-runner-webdriver';
-import {ENGINES, WEBKIT_PORT} from './scripts/browsers.mjs';
+import {ENGINES, webKitPort} from './scripts/browsers.mjs';
 import {mediaPlugin} from './scripts/eyes.mjs';
+import {bundlePlugin} from './scripts/bundled.mjs';
 import {awayMiddleware, gonePlugin} from './scripts/gone.mjs';
 import {chordPlugin, oneKeyAtATime} from './scripts/hands.mjs';
 import {policyMiddleware} from './scripts/policies.mjs';
@@ -24,7 +26,7 @@ const LAUNCHERS = {
   webkit: () => oneKeyAtATime(webdriverLauncher({
     automationProtocol: 'webdriver',
     hostname: '127.0.0.1',
-    port: WEBKIT_PORT,
+    port: webKitPort(),
     path: '/',
     capabilities: {
       browserName: 'MiniBrowser',
@@ -35,14 +37,17 @@ const LAUNCHERS = {
 };
 
 /** Every element, photo and page in every engine; what is tried by the hundred (tests/proof) in Chromium alone. */
-const FILES = ['tests/elements/**/*.test.ts', 'tests/photo/**/*.test.ts', 'tests/pages/**/*.test.ts',
-  ...(engine === 'chromium' ? ['tests/proof/**/*.test.ts'] : [])];
+const FILES = ['elements', 'photo', 'pages', ...(engine === 'chromium' ? ['proof'] : [])].flatMap((folder) => testsIn(`tests/${folder}`));
+
+function testsIn(folder) {
+  return readdirSync(new URL(folder, import.meta.url)).filter((name) => name.endsWith('.test.ts')).map((name) => `${folder}/${name}`);
+}
 
 /** The elements run from source here; the pages in tests/pages run as built, from site/ and dist/. */
 export default {
   files: FILES,
   nodeResolve: {exportConditions: ['production', 'default']},
-  plugins: [chordPlugin(), gonePlugin(), mediaPlugin(), esbuildPlugin({ts: true, target: 'es2022', tsconfig: 'tsconfig.json'})],
+  plugins: [...(process.argv.includes('--watch') ? [] : [bundlePlugin(FILES)]), chordPlugin(), gonePlugin(), mediaPlugin(), esbuildPlugin({ts: true, target: 'es2022', tsconfig: 'tsconfig.json'})],
   // The worker is asked for by the name it has once built.
   middleware: [awayMiddleware, policyMiddleware, (context, next) => {
     if (context.path === '/src/photo/photo-worker.js') context.url = context.url.replace('photo-worker.js', 'photo-worker.ts');

@@ -1,9 +1,11 @@
 /** The three engines the elements are tried in: where each is found, and how Debian provides it. */
 import {spawn, spawnSync} from 'node:child_process';
 import {existsSync, readdirSync} from 'node:fs';
+import {createServer} from 'node:net';
 import {createInterface} from 'node:readline/promises';
 
-export const WEBKIT_PORT = 4445;
+/** Where WebKit's driver listens: whoever starts one tells those it starts. */
+export const webKitPort = () => Number(process.env.WEBKIT_PORT) || 4445;
 
 const firstOf = (...places) => places.find((path) => path && existsSync(path));
 
@@ -60,18 +62,28 @@ async function asked(question) {
 }
 
 /**
- * Starts a screen and WebKit's driver on it.
+ * Starts a screen and WebKit's driver on it, at a port of its own, so that two runs do not meet.
  * @returns a function that ends both
  */
 export async function startWebKit() {
+  process.env.WEBKIT_PORT = String(await freePort());
   const display = `:${90 + process.pid % 400}`;
   const screen = spawn('Xvfb', [display, '-screen', '0', '1280x1024x24', '-nolisten', 'tcp'], {stdio: 'ignore'});
   await pause(700);
-  const driver = spawn('WebKitWebDriver', [`--port=${WEBKIT_PORT}`], {
+  const driver = spawn('WebKitWebDriver', [`--port=${webKitPort()}`], {
     stdio: 'ignore', env: {...process.env, DISPLAY: display, WEBKIT_DISABLE_SANDBOX_THIS_IS_DANGEROUS: '1', LIBGL_ALWAYS_SOFTWARE: '1'},
   });
   await pause(700);
   return () => { driver.kill(); screen.kill(); };
+}
+
+function freePort() {
+  return new Promise((resolve, reject) => {
+    const server = createServer().on('error', reject).listen(0, '127.0.0.1', () => {
+      const {port} = server.address();
+      server.close(() => { resolve(port); });
+    });
+  });
 }
 
 const pause = (ms) => new Promise((resolve) => { setTimeout(resolve, ms); });
