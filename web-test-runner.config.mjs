@@ -5,7 +5,7 @@ import {puppeteerLauncher} from '@web/test-runner-puppeteer';
 import {webdriverLauncher} from '@web/test-runner-webdriver';
 import {ENGINES, webKitPort} from './scripts/browsers.mjs';
 import {mediaPlugin} from './scripts/eyes.mjs';
-import {bundlePlugin} from './scripts/bundled.mjs';
+import {bundlePlugins} from './scripts/bundled.mjs';
 import {awayMiddleware, gonePlugin} from './scripts/gone.mjs';
 import {chordPlugin, oneKeyAtATime} from './scripts/hands.mjs';
 import {policyMiddleware} from './scripts/policies.mjs';
@@ -36,6 +36,11 @@ const LAUNCHERS = {
   })),
 };
 
+const byFile = esbuildPlugin({ts: true, target: 'es2022', tsconfig: 'tsconfig.json'});
+
+/** Who watches wants each change at once. */
+const WATCHED = process.argv.includes('--watch');
+
 /** Every element, photo and page in every engine; what is tried by the hundred (tests/proof) in Chromium alone. */
 const FILES = ['elements', 'photo', 'pages', ...(engine === 'chromium' ? ['proof'] : [])].flatMap((folder) => testsIn(`tests/${folder}`));
 
@@ -47,7 +52,7 @@ function testsIn(folder) {
 export default {
   files: FILES,
   nodeResolve: {exportConditions: ['production', 'default']},
-  plugins: [...(process.argv.includes('--watch') ? [] : [bundlePlugin(FILES)]), chordPlugin(), gonePlugin(), mediaPlugin(), esbuildPlugin({ts: true, target: 'es2022', tsconfig: 'tsconfig.json'})],
+  plugins: [chordPlugin(), gonePlugin(), mediaPlugin(), ...(WATCHED ? [byFile] : bundlePlugins(FILES, byFile))],
   // The worker is asked for by the name it has once built.
   middleware: [awayMiddleware, policyMiddleware, (context, next) => {
     if (context.path === '/src/photo/photo-worker.js') context.url = context.url.replace('photo-worker.js', 'photo-worker.ts');

@@ -8,20 +8,22 @@ const WORKER = 'src/photo/photo-worker.ts';
 const OURS = /[\\/](?:src|tests|bench|demo)[\\/].*\.ts$/;
 
 /**
- * A plugin of the test server that answers for test files, what they share and the photo worker. Files are asked for by
- * their own addresses, so that the lines of a report are those of the source. What cannot be bundled is said, and is
- * served file by file.
+ * Plugins of the test server. The first answers for test files, what they share and the photo worker. Files are asked for
+ * by their own addresses, so that the lines of a report are those of the source. What cannot be bundled is said, and is
+ * served file by file by the second.
  * @param testFiles - paths from the root
+ * @param byFile - the plugin that turns one file of the source into one for a browser
  */
-export function bundlePlugin(testFiles) {
-  let served;
-  return {
+export function bundlePlugins(testFiles, byFile) {
+  let served = new Map();
+  const {transform} = byFile;
+  byFile.transform = (context) => (served.has(context.path) ? undefined : transform.call(byFile, context));
+  return [{
     name: 'bundled-tests',
     async serverStart() {
       try {
         served = await bundle(testFiles);
       } catch (error) {
-        served = new Map();
         console.error(`The tests are served file by file, because they cannot be bundled: ${error.message}`);
       }
     },
@@ -29,7 +31,7 @@ export function bundlePlugin(testFiles) {
       const body = served.get(context.path);
       return body === undefined ? undefined : {body, type: context.path.endsWith('.map') ? 'json' : 'js'};
     },
-  };
+  }, byFile];
 }
 
 /** @returns text by address */
