@@ -2,16 +2,21 @@
 import {createHash} from 'node:crypto';
 import {gzipSync} from 'node:zlib';
 
+/** Words of a whole element: /src/elements/stop-trade-dial/words/de.ts. */
 const WORDS = /\/src\/elements\/([\w-]+)\/words\/([\w-]+)\.ts$/;
+/** Words of a part of one that is fetched later: /src/elements/tonal-chart-reader/photo/words/de.ts. */
+const PART_WORDS = /\/src\/elements\/([\w-]+(?:\/[\w-]+)+)\/words\/([\w-]+)\.ts$/;
 
 /**
  * A file that is fetched when it is needed is called after what it is: `stop-trade-dial.de.js` for the words of an element,
- * `shot-sheet.qr.js` for a part of it, `photo.desk.js`, `exifreader.js`. What several files have in common is `shared-….js`,
+ * `shot-sheet.qr.js` for a part of it, `tonal-chart-reader.photo.de.js` for the words of such a part, `photo.desk.js`, `exifreader.js`. What several files have in common is `shared-….js`,
  * and what the words of a language have in common `words.de.js`.
  * @param chunk - as Rollup's `chunkFileNames` gets it
  */
 export function chunkName({facadeModuleId, moduleIds}) {
   const languages = new Set(moduleIds.map((id) => WORDS.exec(id)?.[2]));
+  const [, part, inPart] = PART_WORDS.exec(facadeModuleId ?? '') ?? [];
+  if (part) return `${part.replaceAll('/', '.')}.${inPart}.js`;
   const [language] = languages;
   if (!facadeModuleId) return languages.size === 1 && language ? `words.${language}.js` : 'shared-[hash].js';
   const [, folder, spoken] = WORDS.exec(facadeModuleId) ?? [];
@@ -24,8 +29,8 @@ export function chunkName({facadeModuleId, moduleIds}) {
 
 /**
  * A Rollup plugin that lists the files beside them, in integrity.json: `files`, the hash of each; and for each file that a page asks for
- * itself what it `imports` at once, its `words` by language, and what is `lazy`, words included. All are whole: with what
- * those files import in turn.
+ * itself what it `imports` at once, its `words` by language (those it speaks first, not those of a part that opens later), and what is `lazy`, words
+ * included. All are whole: with what those files import in turn.
  */
 export function chunkList() {
   return {

@@ -40,7 +40,7 @@ export async function writeManifest(dist) {
 }
 
 export async function makeManifest(dist) {
-  const {SHOT_FIELDS, attributeOf} = await import(`${dist}core/shot/fields.js`);
+  const {SHOT_FIELDS, attributeOf} = await import(`${dist}core/shot.js`);
   const vocabulary = vocabularyOf(`${ROOT}src/core/shot/shot.ts`, SHOT_FIELDS, attributeOf);
   const analyzed = analyze();
   const modules = await Promise.all(elementTags().map(async (tag) => {
@@ -160,7 +160,7 @@ function asides(header) {
   return found;
 }
 
-const usesFields = (tag) => readdirSync(`${ELEMENTS}${tag}`).some((file) => /\b(shotField|textField|choiceField|part="field")/.test(readFileSync(`${ELEMENTS}${tag}/${file}`, 'utf8')));
+const usesFields = (tag) => readdirSync(`${ELEMENTS}${tag}`, {recursive: true, encoding: 'utf8'}).filter((file) => file.endsWith('.ts')).some((file) => /\b(shotField|textField|choiceField|part="field")/.test(readFileSync(`${ELEMENTS}${tag}/${file}`, 'utf8')));
 
 function withFamily(own = [], family) {
   return [...own, ...family.filter(({name}) => !own.some((each) => each.name === name))];

@@ -9,6 +9,8 @@ const CORE = fileURLToPath(new URL('../../src/core/', import.meta.url));
 const manifest = JSON.parse(readFileSync(new URL('../../package.json', import.meta.url), 'utf8')) as {exports: Record<string, {default: string}>};
 /** A page that needs one part loads no more than this, minified and gzipped, everything behind it included. */
 const MOST = 12_000;
+/** The record in words has the whole vocabulary behind it, and English for every value of it. */
+const MOST_IN_WORDS = 13_200;
 const PARTS = ['document', 'exposure', 'light', 'optics', 'sheet', 'shot', 'tone', 'units', 'white'];
 
 /** A bundle as a page would get it: its bytes, and the modules that something of it comes from. */
@@ -43,7 +45,7 @@ describe('the parts of the core', () => {
   it.each(PARTS)('%s is no more than a page can load for it', async (part) => {
     const {bytes} = await bundle(`export * from './${part}.ts'`);
     expect(bytes).toBeGreaterThan(300);
-    expect(bytes).toBeLessThanOrEqual(MOST);
+    expect(bytes).toBeLessThanOrEqual(part === 'sheet' ? MOST_IN_WORDS : MOST);
   });
 });
 
