@@ -414,4 +414,35 @@ describe('shot-plan', () => {
     expect(Number(count) * Number(each) + Number(settle)).to.be.closeTo(Number(total), 0.6);
     expect(Number(total)).to.be.closeTo(price.seconds, 0.5);
   });
+
+  it('speaks the language of the page, and reads and writes its commas', async () => {
+    const page = await fixture<HTMLElement>(html`<div lang="de"><shot-plan base-depth="60" metered-aperture="f/8" metered-shutter="1/4"></shot-plan></div>`);
+    const el = await settled(page.querySelector('shot-plan') as ShotPlan);
+    expect(verdict(el)).to.match(/^Scharf von Spitze zu Spitze in /);
+    const [first] = await columns(el);
+    expect(line(first, 'contrast')).to.match(/^\p{L}+, noch \d+ %$/u);
+    await typeInto(el, 'blur-limit', '1,25');
+    expect(el.shot.blurLimit).to.equal(1.25);
+    for (const [lang, opening] of [['fr', 'Net d’un bout à l’autre'], ['es', 'Nítido de punta a punta'], ['pl', 'Ostre od końca do końca']]) {
+      page.lang = lang as string;
+      await waitUntil(() => verdict(el).startsWith(opening as string), `words in ${lang as string}`);
+      expect(text(el.shadowRoot?.querySelector('.plate'))).to.not.match(/NaN|Infinity|undefined|\[object/);
+    }
+  });
+
+  it('keeps its letters at 12 px, and holds letters of 32 px in a page of 320', async () => {
+    const page = await fixture<HTMLElement>(html`<div lang="de"><shot-plan focal-lengths="60, 100 mm" overhang-front="18" overhang-front-height="20" tilt="7"></shot-plan></div>`);
+    page.style.inlineSize = '280px';
+    const el = await settled(page.querySelector('shot-plan') as ShotPlan);
+    for (const fold of ['side-by-side', 'every-aperture', 'rates-part', 'figure', 'camera', 'sharp']) await open(el, fold);
+    await settled(el);
+    for (const letter of el.shadowRoot?.querySelectorAll<SVGTextElement>('svg text') ?? []) {
+      expect(parseFloat(getComputedStyle(letter).fontSize) * (letter.ownerSVGElement?.getScreenCTM()?.a ?? 0), letter.textContent ?? '').to.be.at.least(11.99);
+    }
+    page.style.cssText = 'inline-size: 320px; font-size: 32px';
+    await settled(el);
+    for (const part of el.shadowRoot?.querySelectorAll('.plate *:not(.spoken, svg *)') ?? []) {
+      expect(part.getBoundingClientRect().right, `${part.localName} ${part.className} ${text(part).slice(0, 40)}`).to.be.at.most(el.getBoundingClientRect().right + 1);
+    }
+  });
 });

@@ -1,11 +1,10 @@
-import {html, isServer, nothing, type PropertyDeclarations, type PropertyValues, type TemplateResult} from 'lit';
+import {html, nothing, type PropertyDeclarations, type PropertyValues, type TemplateResult} from 'lit';
 import {readAperture} from '../../core/exposure/read.js';
 import {writeAperture} from '../../core/exposure/write.js';
-import {singleFrameSteps, type GiveUp, type GiveUps} from '../../core/optics/give-up.js';
+import type {GiveUp, GiveUps} from '../../core/optics/give-up.js';
 import {markedFromWorking, workingAperture} from '../../core/optics/lens.js';
 import type {PlanJob} from '../../core/optics/plan-job.js';
 import type {PlanWay} from '../../core/optics/plan-way.js';
-import {planSteps, type Plan} from '../../core/optics/plan.js';
 import {Problem} from '../../core/problem.js';
 import {EXPOSURE_FIELDS} from '../../core/shot/exposure-fields.js';
 import {OPTICS_FIELDS} from '../../core/shot/optics-fields.js';
@@ -22,7 +21,7 @@ import {layOut} from './draw.js';
 import {drawingView, type GripHands, type View} from './drawing-view.js';
 import {everyday, type EntryHost} from './entries.js';
 import {FREE, moved, type Grip} from './handles.js';
-import {runInSlices} from './planning.js';
+import {Planner, type Planned} from './planner.js';
 import {reasonText, troubleText, verdictText, waySetting, wishText} from './speech.js';
 import {planStyles} from './styles.js';
 import {giveUpsView, waysView} from './ways-view.js';
@@ -35,19 +34,8 @@ const loadSetUp = () => import('./set-up.js');
 /** Steps of a length by one arrow key and by a page key, mm. */
 const STEPS: Readonly<Record<LengthUnit, readonly [number, number]>> = {mm: [1, 10], cm: [1, 10], in: [25.4 / 16, 25.4 / 2]};
 
-/** Quiet time after a change before planning starts anew, ms: a drag goes on while the last good plan stands. */
-const QUIET_MS = 120;
-
 /** Ways shown before anybody asks for more. */
 const BEST = 4;
-
-/** A plan and what it was made from. */
-interface Planned {
-  readonly plan: Plan;
-  readonly job: PlanJob;
-  /** What one frame would take, once that is known; only where all ways are stacks */
-  readonly single?: GiveUps;
-}
 
 /**
  * @summary The figure from the side with its outline to drag, and the ways to get all of it sharp, priced and ranked
@@ -98,7 +86,7 @@ export class ShotPlan extends ShotElement<PlanWords> {
   static override readonly book = planBook;
   static override styles = [familyStyles, planStyles];
 
-  static override properties: PropertyDeclarations = {planning: {state: true}, chosen: {state: true}, further: {state: true}, shownText: {state: true}};
+  static override properties: PropertyDeclarations = {chosen: {state: true}, further: {state: true}, shownText: {state: true}};
 
   /** mm. @attr base-depth */
   declare baseDepth: number;
@@ -135,17 +123,12 @@ export class ShotPlan extends ShotElement<PlanWords> {
   /** Unit lengths are shown in. @attr unit */
   declare unit: LengthUnit;
 
-  declare protected planning: boolean;
   declare protected chosen: string | null;
   declare protected further: boolean;
   declare protected shownText: {readonly text: string; readonly problem?: Problem; readonly value?: number} | null;
 
-  #planned: Planned | undefined;
-  #wanted = '';
+  readonly #planner = new Planner(() => { this.requestUpdate(); });
   #jobTrouble: Problem | undefined;
-  #planTrouble: Problem | undefined;
-  #stop: (() => void) | undefined;
-  #quiet: ReturnType<typeof setTimeout> | undefined;
   #width = 600;
   #view: View | undefined;
   #drag: {readonly grip: Grip; readonly x: number; readonly y: number; readonly from: Shot; readonly view: View} | undefined;
@@ -155,7 +138,6 @@ export class ShotPlan extends ShotElement<PlanWords> {
 
   constructor() {
     super();
-    this.planning = false;
     this.chosen = null;
     this.further = false;
     this.shownText = null;
@@ -176,8 +158,7 @@ export class ShotPlan extends ShotElement<PlanWords> {
   override disconnectedCallback(): void {
     super.disconnectedCallback();
     this.#sizes?.disconnect();
-    this.#giveUpPlanning();
-    this.#wanted = '';
+    this.#planner.rest();
     this.#drag = undefined;
   }
 
@@ -189,7 +170,7 @@ export class ShotPlan extends ShotElement<PlanWords> {
     if (Object.keys(done).some((key) => shot[key as ShotKey] !== done[key as ShotKey])) this.#done = undefined;
     try {
       const job = planJobOf(shot);
-      this.#plan(job);
+      this.#planner.plan(job);
       this.#view = this.#heldView() ?? layOut(this.#width, job.outline, job.tilt, this.#way, job.pictureHeight / job.pictureWidth);
     } catch (error) {
       if (!(error instanceof Problem)) throw error;
@@ -197,54 +178,18 @@ export class ShotPlan extends ShotElement<PlanWords> {
     }
   }
 
-  // —— planning ——
-
-  get #trouble(): Problem | undefined { return this.#jobTrouble ?? this.#planTrouble; }
-
-  /** Starts planning when the wishes changed: at once for the first, after a quiet moment for others. A server does not wait for a plan. */
-  #plan(job: PlanJob): void {
-    if (isServer) return;
-    const wanted = JSON.stringify(job);
-    if (wanted === this.#wanted) return;
-    this.#wanted = wanted;
-    this.#giveUpPlanning();
-    this.planning = true;
-    const failed = (error: unknown): void => {
-      if (!(error instanceof Problem)) throw error;
-      this.#settle(undefined, error);
-    };
-    const settled = (plan: Plan): void => {
-      this.#settle({plan, job});
-      if (!plan.ways.length || plan.ways.some(({kind}) => kind !== 'stack')) return;
-      this.#stop = runInSlices(singleFrameSteps(job), (single) => { this.#settle({plan, job, single}); }, failed);
-    };
-    const start = (): void => { this.#stop = runInSlices(planSteps(job), settled, failed); };
-    this.#quiet = setTimeout(start, this.#planned ? QUIET_MS : 0);
-  }
-
-  #giveUpPlanning(): void {
-    clearTimeout(this.#quiet);
-    this.#stop?.();
-    this.#stop = undefined;
-  }
-
-  #settle(planned: Planned | undefined, problem?: Problem): void {
-    if (planned) this.#planned = planned;
-    this.#planTrouble = problem;
-    this.planning = false;
-    this.requestUpdate();
-  }
+  get #trouble(): Problem | undefined { return this.#jobTrouble ?? this.#planner.trouble; }
 
   /** The way that is drawn: the one picked last, else the best. */
   get #way(): PlanWay | undefined {
-    const ways = this.#planned?.plan.ways ?? [];
+    const ways = this.#planner.planned?.plan.ways ?? [];
     return ways.find((way) => keyOf(way) === this.chosen) ?? ways[0];
   }
 
   protected override verdictText(): string | undefined {
-    if (!this.#planned) return undefined;
+    if (!this.#planner.planned) return undefined;
     const trouble = this.#trouble;
-    return trouble ? troubleText(this.words, trouble) : verdictText(this.words, this.#planned.plan, this.#planned.job, this.shot);
+    return trouble ? troubleText(this.words, trouble) : verdictText(this.words, this.#planner.planned.plan, this.#planner.planned.job, this.shot);
   }
 
   // —— what a reader can do ——
@@ -359,8 +304,8 @@ export class ShotPlan extends ShotElement<PlanWords> {
 
   protected override render(): TemplateResult {
     const {words, shot} = this;
-    const [planned, trouble, way] = [this.#planned, this.#trouble, this.#way];
-    return html`<section class="plate" part="plate" aria-label=${words.plan} aria-busy=${this.planning ? 'true' : 'false'} lang=${this.spokenLanguage}>
+    const [planned, trouble, way] = [this.#planner.planned, this.#trouble, this.#way];
+    return html`<section class="plate" part="plate" aria-label=${words.plan} aria-busy=${this.#planner.busy ? 'true' : 'false'} lang=${this.spokenLanguage}>
       ${trouble ? html`<p class="problem">${troubleText(words, trouble)}</p>` : nothing}
       ${planned ? html`<p class="verdict" part="verdict">${verdictText(words, planned.plan, planned.job, shot)}</p>
         <p class="reason">${reasonText(words, planned.job, shot)}</p>` : html`<slot></slot>`}

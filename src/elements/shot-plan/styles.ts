@@ -36,11 +36,12 @@ export const planStyles = css`
   .fields > .field > label { align-self: end; }
   /* Ways: what each is called, what it sets and what it costs; the one in use is marked. */
   .ways-part { display: grid; gap: 0.6em; }
-  .pick { grid-template-columns: minmax(0, 1fr) auto; padding-inline-end: 2.2em; }
-  .pick strong, .pick .setting, .pick .price { grid-column: 1; }
-  .pick .setting { color: inherit; font-size: 1em; }
-  .pick .act { grid-column: 2; grid-row: 1; white-space: nowrap; }
-  .pick[aria-pressed='true']::after { content: '✓'; }
+  .ways .pick { grid-template-columns: minmax(0, 1fr) auto; padding-inline-end: 0.9em; }
+  .ways .pick .act { grid-column: 2; grid-row: 1; white-space: nowrap; padding-inline-end: 1.5em; }
+  .ways .pick .setting { color: inherit; font-size: 1em; }
+  .pick .setting, .pick .price { grid-column: 1 / -1; }
+  .ways .pick::after { inset-block-start: 0.35em; translate: none; }
+  .ways .pick[aria-pressed='true']::after { content: '✓'; }
   .wish { display: grid; padding: 0.35em 0; border-block-end: 1px solid var(--hairline); }
   .done { margin: 0; display: flex; flex-wrap: wrap; gap: 0.3em 0.8em; align-items: center; }
   .done span { flex: 1 1 9em; font-weight: 600; }

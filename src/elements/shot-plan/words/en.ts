@@ -36,7 +36,7 @@ export const words = (say: Say) => ({
   // ways
   ways: 'Ways to get it sharp',
   weighs: 'Ranked by time, frames to blend, way back, pixels and a change of lens; fine lines stay clear in all of them. '
-    + 'A zone bar only frees the ends, so it may name another setting.',
+    + 'The sharp-zone bar only frees the ends, so it may name another setting.',
   way: (kind: PlanWay['kind'], frames: string) => ({
     stay: 'As near as the frame allows', 'move-back': 'Further back, cropped', stack: `${frames}, blended`,
   })[kind],
