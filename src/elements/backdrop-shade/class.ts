@@ -2,6 +2,10 @@ import {html, nothing, type PropertyDeclarations, type PropertyValues, type Temp
 import {writeLights, type Lights} from '../../core/light/set-text.js';
 import type {TableSet} from '../../core/light/set.js';
 import {Problem} from '../../core/problem.js';
+import {EXPOSURE_FIELDS} from '../../core/shot/exposure-fields.js';
+import {LIGHT_FIELDS} from '../../core/shot/light-fields.js';
+import {OPTICS_FIELDS} from '../../core/shot/optics-fields.js';
+import {PICTURE_FIELDS} from '../../core/shot/picture-fields.js';
 import type {CropShare, Shot, ShotKey} from '../../core/shot/shot.js';
 import type {ShotState} from '../../core/shot/state.js';
 import type {Level} from '../../core/tone/level.js';
@@ -9,20 +13,34 @@ import {readNumber, type LengthUnit} from '../../core/units.js';
 import {ShotProblemEvent} from '../shared/events.js';
 import {ShotElement} from '../shared/shot-element.js';
 import {familyStyles} from '../shared/styles.js';
+import {takenBack} from '../shared/undo.js';
+import {shadeBook} from './book.js';
 import {shadedLamp, sheetFor, type Sheet} from './draw.js';
 import {backdropFields, thingFields, type EntryHost} from './entries.js';
-import {mainsView, photoView, type PhotoCode} from './extras.js';
+import type {PhotoCode} from './extras.js';
 import {Mover} from './mover.js';
 import {picture} from './picture.js';
 import {UNSEEN, byLight, changesOf, readSet, type Reading} from './reading.js';
 import {restored} from './restore.js';
+import {
+  closeWords, darkerWords, impossibleWords, keptWords, nameOf, offsetWords, refusedWords, verdictWords, wishWords,
+} from './speech.js';
 import {stripPicture, stripSheet} from './strip.js';
 import {shadeStyles} from './styles.js';
 import {ADDED, added, lampOf, thingsOf, without, type Added, type Thing} from './things.js';
 import {waysView, type Found} from './ways-view.js';
-import {
-  ADDING, CAUTIONS, WORDS, closeWords, darkerWords, impossible, keptWords, moveTitle, nameOf, noneWords, offsetWords, refusedWords, verdict, wishWords,
-} from './words.js';
+import {moveTitle, noneWords} from './ways-speech.js';
+import type {ShadeWords} from './words/en.js';
+
+/** What stands behind folds. */
+const loadExtras = () => import('./extras.js');
+
+/** A way out that was taken, and the shot before it. */
+interface Done {
+  readonly what: string;
+  readonly keys: readonly ShotKey[];
+  readonly before: ShotState;
+}
 
 /** Values that have a field of their own; what is refused of the others is said at the end. */
 const FIELDED: readonly ShotKey[] = [
@@ -59,13 +77,15 @@ const FIELDED: readonly ShotKey[] = [
  * @cssprop [--lampblack-accent=#b26a00] - What can be moved, and the wish
  * @cssprop [--lampblack-paper=transparent] - Ground of the element
  */
-export class BackdropShade extends ShotElement {
+export class BackdropShade extends ShotElement<ShadeWords> {
   static override readonly shotKeys = [
     'lights', 'backdropDistance', 'backdropReflectance', 'backdropWish', 'aperture', 'shutter', 'iso', 'meteredAperture', 'meteredShutter',
     'meteredIso', 'clicksPerStop', 'shutterFastest', 'shutterSlowest', 'apertureWidest', 'apertureSmallest', 'focalLength',
     'sensorWidth', 'sensorHeight', 'fieldWidth', 'crop', 'baseDepth', 'figureWidth', 'figureHeight', 'overhangFront', 'overhangBack', 'tilt', 'focus', 'unit',
   ] as const satisfies readonly ShotKey[];
 
+  static override readonly fields = {...EXPOSURE_FIELDS, ...OPTICS_FIELDS, ...PICTURE_FIELDS, ...LIGHT_FIELDS};
+  static override readonly book = shadeBook;
   static override styles = [familyStyles, shadeStyles];
 
   static override properties: PropertyDeclarations = {mains: {type: String}};
@@ -117,6 +137,8 @@ export class BackdropShade extends ShotElement {
   #metered: {readonly exposure: string; readonly lights: Lights; readonly onCard: number} | undefined;
   #acted = false;
   #photo: PhotoCode = {text: ''};
+  #done: Done | undefined;
+  readonly #unfolded = new Set<string>();
   readonly #mover = new Mover({
     sheet: () => this.#sheet,
     shot: () => this.shot,
@@ -191,19 +213,21 @@ export class BackdropShade extends ShotElement {
   }
 
   protected override verdictText(): string {
-    if (this.#trouble) return impossible(this.#trouble);
+    const {words} = this;
+    if (this.#trouble) return impossibleWords(words, this.#trouble);
     const reading = this.#reading;
     if (!reading) return '';
     const found = this.#found;
-    const searched = !found ? '' : found.moves === null ? WORDS.looking
-      : found.moves.map((move) => moveTitle(move, reading.shot)).join('. ') || noneWords(found.kind);
-    return [verdict(reading), wishWords(reading), keptWords(reading), searched].filter(Boolean).join(' ');
+    const searched = !found ? '' : found.moves === null ? words.looking
+      : found.moves.map((move) => moveTitle(words, move, reading.shot)).join('. ') || noneWords(words, found.kind);
+    return [verdictWords(words, reading), wishWords(words, reading), keptWords(words, reading), searched].filter(Boolean).join(' ');
   }
 
   // —— what a reader can do ——
 
   protected override act(changes: Partial<Shot>, texts?: ShotState['texts']): void {
     this.#acted = true;
+    this.#done = undefined;
     super.act(changes, texts);
   }
 
@@ -238,23 +262,41 @@ export class BackdropShade extends ShotElement {
   }
 
   /** Takes a found set over, and the shutter that restores the figure's light with it. */
-  async #take(set: TableSet, stops: number, chosen?: Thing): Promise<void> {
+  async #take(what: string, set: TableSet, stops: number, chosen?: Thing): Promise<void> {
     const {shot} = this;
-    this.act({...changesOf(set, shot), ...(Math.abs(stops) < UNSEEN ? {} : restored(stops + this.#pending, shot))});
-    if (chosen) this.#choose(chosen);
-    await this.updateComplete;
-    this.renderRoot.querySelector<HTMLElement>('#find')?.focus({preventScroll: true});
+    await this.#doAs(what, {...changesOf(set, shot), ...(Math.abs(stops) < UNSEEN ? {} : restored(stops + this.#pending, shot))}, chosen);
   }
 
+  /** Takes a way out that can be taken back. */
+  async #doAs(what: string, changes: Partial<Shot>, chosen?: Thing): Promise<void> {
+    const before = this.state;
+    this.act(changes);
+    if (chosen) this.#choose(chosen);
+    this.#done = {what, keys: Object.keys(changes) as ShotKey[], before};
+    this.requestUpdate();
+    await this.updateComplete;
+    this.renderRoot.querySelector<HTMLElement>('.undo')?.focus({preventScroll: true});
+  }
+
+  #undo = async (): Promise<void> => {
+    const done = this.#done;
+    if (!done) return;
+    this.#done = undefined;
+    this.#acted = true;
+    this.replace(takenBack(this.state, done.before, done.keys), true);
+    await this.updateComplete;
+    this.renderRoot.querySelector<HTMLElement>('#find')?.focus({preventScroll: true});
+  };
+
   #add(what: Added): void {
-    const {changes, thing} = added(what, ADDING[what][1], this.shot);
+    const {changes, thing} = added(what, what === 'flag' ? '' : this.words.newNames[what], this.shot);
     this.act(changes);
     this.#choose(thing);
   }
 
   #compare(text: string): void {
     const code = readNumber(text) ?? NaN;
-    const problem = text.trim() === '' || (code > 0 && code <= 255) ? undefined : new Problem('backdrop-level', text, WORDS.photoWanted);
+    const problem = text.trim() === '' || (code > 0 && code <= 255) ? undefined : new Problem('backdrop-level', text, this.words.photoWanted);
     this.#photo = problem ? {text, problem, ...(this.#photo.code === undefined ? {} : {code: this.#photo.code})} : text.trim() ? {text, code} : {text: ''};
     if (problem) this.dispatchEvent(new ShotProblemEvent(problem));
     this.requestUpdate();
@@ -264,8 +306,9 @@ export class BackdropShade extends ShotElement {
 
   protected override render(): TemplateResult {
     const reading = this.#reading;
-    return html`<section class="plate" part="plate" aria-label=${WORDS.plate}>
-      ${this.#trouble ? html`<p class="problem">${impossible(this.#trouble)}</p>` : nothing}
+    const {words} = this;
+    return html`<section class="plate" part="plate" aria-label=${words.plate} lang=${this.spokenLanguage}>
+      ${this.#trouble ? html`<p class="problem">${impossibleWords(words, this.#trouble)}</p>` : nothing}
       ${reading ? this.#renderReading(reading) : html`<slot></slot>`}
       ${this.#renderCautions(reading)}
       ${reading ? this.#renderSetUp(reading) : nothing}
@@ -274,21 +317,26 @@ export class BackdropShade extends ShotElement {
   }
 
   #renderReading(reading: Reading): TemplateResult {
+    const {words} = this;
+    const {say} = words;
+    const done = this.#done;
     const strip = stripSheet(this.#widths[0], reading);
     return html`
-      <p class="verdict" part="verdict">${verdict(reading)}</p>
-      <p class="reason">${wishWords(reading)} ${keptWords(reading)} ${darkerWords(reading)}</p>
-      <div class="strip" part="strip"><svg role="img" aria-label="${WORDS.strip}: ${strip.named.map((at) => Math.round(reading.strip[at]?.code ?? 0)).join(', ')}"
-        width=${strip.width} height=${strip.height} viewBox="0 0 ${strip.width} ${strip.height}">${stripPicture(strip, reading)}</svg></div>
-      ${waysView(reading, this.#found, this.#pending, {
+      <p class="verdict" part="verdict">${verdictWords(words, reading)}</p>
+      <p class="reason">${wishWords(words, reading)} ${keptWords(words, reading)} ${darkerWords(words, reading)}</p>
+      <div class="strip" part="strip"><svg role="img" aria-label=${words.strip(strip.named.map((at) => say.number(reading.strip[at]?.code ?? 0)).join(', '))}
+        width=${strip.width} height=${strip.height} viewBox="0 0 ${strip.width} ${strip.height}">${stripPicture(words, strip, reading)}</svg></div>
+      ${waysView(words, reading, this.#found, this.#pending, {
         look: (kind) => { void this.#look(kind); },
-        take: (set, stops, chosen) => { void this.#take(set, stops, chosen); },
-        act: (changes) => { this.act(changes); },
+        take: (what, set, stops, chosen) => { void this.#take(what, set, stops, chosen); },
+        act: (what, changes) => { void this.#doAs(what, changes); },
       })}
+      ${done ? html`<p class="done screen-only"><span>${words.done(done.what)}</span> <button type="button" class="undo" @click=${this.#undo}>${words.undo}</button></p>` : nothing}
       <div class="body">
         <div class="column">${this.#renderDrawing(reading)}
-          ${reading.set.flags.some((flag) => shadedLamp(reading, flag) >= 0) ? html`<p class="note">${WORDS.shadows}</p>` : nothing}
-          <p class="note screen-only">${WORDS.keys}</p>
+          ${reading.set.flags.some((flag) => shadedLamp(reading, flag) >= 0) ? html`<p class="note">${words.shadows}</p>` : nothing}
+          <p class="note">${words.glossary}</p>
+          <p class="note screen-only">${words.keys}</p>
           <p class="note print-only">${writeLights(reading.shot.lights)}</p></div>
         <div class="column"><div class="fields">${backdropFields(this.#host)}</div>${this.#renderThings(reading)}</div>
       </div>`;
@@ -297,37 +345,40 @@ export class BackdropShade extends ShotElement {
   #renderDrawing(reading: Reading): TemplateResult {
     const sheet = this.#sheet;
     const mover = this.#mover;
-    return sheet ? html`<div class="drawing" part="drawing"><svg role="group" aria-label=${WORDS.drawing} width=${sheet.width} height=${sheet.height}
+    return sheet ? html`<div class="drawing" part="drawing"><svg role="group" aria-label=${this.words.drawing} width=${sheet.width} height=${sheet.height}
       viewBox="0 0 ${sheet.width} ${sheet.height}" @keydown=${mover.key} @pointerdown=${mover.grip} @pointermove=${mover.drag}
-      @pointerup=${mover.release} @pointercancel=${mover.release}>${picture(sheet, reading, this.#chosen)}</svg></div>` : html``;
+      @pointerup=${mover.release} @pointercancel=${mover.release}>${picture(this.words, sheet, reading, this.#chosen)}</svg></div>` : html``;
   }
 
   #renderThings({shot}: Reading): TemplateResult {
+    const {words} = this;
     const chosen = this.#chosen;
-    const name = nameOf(chosen, shot);
+    const name = nameOf(words, chosen, shot);
     const removable = chosen.startsWith('flag') || (lampOf(chosen, shot) && shot.lights.lamps.length > 1);
     return html`<div class="part">
-      <h3>${WORDS.things}</h3>
+      <h3>${words.things}</h3>
       <div class="pair screen-only">${thingsOf(shot).filter((thing) => thing !== 'backdrop').map((thing) => html`<button type="button" aria-pressed=${thing === chosen ? 'true' : 'false'}
-        @click=${() => { this.#choose(thing); }}>${nameOf(thing, shot)}</button>`)}</div>
+        @click=${() => { this.#choose(thing); }}>${nameOf(words, thing, shot)}</button>`)}</div>
       <div class="fields" id="thing">${thingFields(chosen, this.#host)}</div>
-      <div class="pair screen-only" role="group" aria-label=${WORDS.add}>
-        ${ADDED.map((what) => html`<button type="button" @click=${() => { this.#add(what); }}>+ ${ADDING[what][0]}</button>`)}
-        ${removable ? html`<button type="button" @click=${() => { this.act(without(chosen, shot)); }}>− ${WORDS.takeAway(name)}</button>` : nothing}
+      <div class="pair screen-only" role="group" aria-label=${words.add}>
+        ${ADDED.map((what) => html`<button type="button" @click=${() => { this.#add(what); }}>+ ${words.adding[what]}</button>`)}
+        ${removable ? html`<button type="button" @click=${() => { this.act(without(chosen, shot)); }}>− ${words.takeAway(name)}</button>` : nothing}
       </div>
     </div>`;
   }
 
   /** Never left out, on the screen and on paper. */
   #renderCautions(reading: Reading | undefined): TemplateResult {
-    return html`<aside class="cautions" part="cautions" aria-label=${WORDS.cautions}>
-      <h3>${WORDS.cautions}</h3>
-      ${reading?.close.map((close) => html`<p class="problem">${closeWords(close, reading)}</p>`) ?? nothing}
-      <ul>${CAUTIONS.map((sentence) => html`<li>${sentence}</li>`)}</ul>
+    const {words} = this;
+    return html`<aside class="cautions" part="cautions" aria-label=${words.cautionsTitle}>
+      <h3>${words.cautionsTitle}</h3>
+      ${reading?.close.map((close) => html`<p class="problem">${closeWords(words, close, reading)}</p>`) ?? nothing}
+      <ul>${words.cautions.map((sentence) => html`<li>${sentence}</li>`)}</ul>
     </aside>`;
   }
 
   #renderSetUp(reading: Reading): TemplateResult {
+    const {words} = this;
     const {problems} = this.state;
     const host = this.#host;
     const others = (Object.keys(problems) as ShotKey[]).filter((key) => !FIELDED.includes(key)
@@ -335,23 +386,34 @@ export class BackdropShade extends ShotElement {
     const hidden = (['lights', 'figureWidth', 'figureHeight', 'baseDepth', 'fieldWidth', 'focalLength', 'tilt'] as const).some((key) => problems[key]);
     const chosenHas = this.#chosen === 'figure' || this.#chosen === 'camera';
     return html`<div class="set-up">
-      <p class="note">${offsetWords(reading)} ${this.shot.lights.table > 0 ? '' : WORDS.direct} ${WORDS.bounced}</p>
-      ${others.map((key) => { const problem = problems[key]; return problem ? html`<p class="problem">${refusedWords(problem)}</p>` : nothing; })}
-      ${photoView(reading, this.#photo, this.thing<Level>('level')?.luminance.code, (text) => { this.#compare(text); })}
-      ${mainsView(host, this.mains, (mains) => { this.mains = mains; })}
+      <p class="note">${offsetWords(words, reading)} ${this.shot.lights.table > 0 ? '' : words.direct} ${words.bounced}</p>
+      ${others.map((key) => { const problem = problems[key]; return problem ? html`<p class="problem">${refusedWords(words, problem)}</p>` : nothing; })}
+      ${this.#renderFold('photo', words.photo, (extras) =>
+        extras.photoView(words, reading, this.#photo, this.thing<Level>('level')?.luminance.code, (text) => { this.#compare(text); }))}
+      ${this.#renderFold('mains', words.mains, (extras) => extras.mainsView(words, host, this.mains, (mains) => { this.mains = mains; }))}
       <details ?open=${hidden}>
-        <summary>${WORDS.setUp}</summary>
+        <summary>${words.setUp}</summary>
         <div class="fields">
           ${chosenHas ? nothing : html`${thingFields('figure', host)}${thingFields('camera', host)}`}
-          <div class="wide">${this.shotField('lights', WORDS.text)}</div>
+          <div class="wide">${this.shotField('lights', words.text)}</div>
         </div>
       </details>
     </div>`;
   }
 
+  /** A fold whose inside is fetched when it is first opened. */
+  #renderFold(name: string, summary: string, inside: (extras: Awaited<ReturnType<typeof loadExtras>>) => TemplateResult): TemplateResult {
+    const extras = this.#unfolded.has(name) ? this.later(loadExtras) : undefined;
+    return html`<details id=${`fold-${name}`} @toggle=${(event: Event) => { if ((event.target as HTMLDetailsElement).open) { this.#unfolded.add(name); this.requestUpdate(); } }}>
+      <summary>${summary}</summary>
+      ${extras ? inside(extras) : extras === null ? html`<p class="note">${this.words.say.family.unreachable}</p>` : nothing}
+    </details>`;
+  }
+
   get #host(): EntryHost {
     return {
       shot: this.shot,
+      words: this.words,
       field: (key, label, more) => this.shotField(key, label, more),
       act: (changes) => { this.act(changes); },
       type: (key, text) => { this.type(key, text); },

@@ -8,13 +8,14 @@ import type {Shot, ShotKey} from '../../core/shot/shot.js';
 import {codeFromLinear} from '../../core/tone/light.js';
 import {readLength, readNumber} from '../../core/units.js';
 import {choiceField, textField, type TextField} from '../shared/fields.js';
-import {fieldLength} from '../sharp-zone-bar/lengths.js';
 import {facingAngles, facingFrom, flagOf, lampOf, withFlag, withLamp, type Thing} from './things.js';
-import {MATERIALS, WORDS} from './words.js';
+import {looks} from './speech.js';
+import type {ShadeWords} from './words/en.js';
 
 /** What the entries need of their element. */
 export interface EntryHost {
   readonly shot: Shot;
+  readonly words: ShadeWords;
   readonly field: (key: ShotKey, label: string, more?: Partial<TextField> & {readonly write?: () => string}) => TemplateResult;
   readonly act: (changes: Partial<Shot>) => void;
   readonly type: (key: ShotKey, text: string) => void;
@@ -27,31 +28,35 @@ export interface EntryHost {
 type LengthKey = 'backdropDistance' | 'figureWidth' | 'figureHeight' | 'baseDepth' | 'fieldWidth' | 'focalLength';
 
 /** A length of the shot; a bare number means the unit that is shown. */
-export function lengthOfShot({shot, field, type}: EntryHost, key: LengthKey, label: string): TemplateResult {
+export function lengthOfShot({shot, words, field, type}: EntryHost, key: LengthKey, label: string): TemplateResult {
   return field(key, label, {
-    write: () => fieldLength(shot[key], shot.unit),
+    write: () => words.say.fieldLength(shot[key], shot.unit),
     onType: (text) => { type(key, shot.unit !== 'mm' && readNumber(text) !== undefined ? `${text.trim()} ${shot.unit}` : text); },
   });
 }
 
 /** Wish, backdrop and table. */
 export function backdropFields(host: EntryHost): TemplateResult {
-  const {shot, act} = host;
+  const {shot, words, act} = host;
+  const {say} = words;
   const material = Object.entries(REFLECTANCES).find(([, share]) => share === shot.backdropReflectance)?.[0] ?? 'own';
   const table = String(shot.lights.table);
-  const tables = Object.entries(WORDS.tables);
-  const share = (value: number): string => `${+(value * 100).toFixed(1)} %`;
+  const tables = Object.entries(words.tables);
+  const share = (value: number): string => say.percent(value, 1).replaceAll('\u00a0', ' ');
+  const wished = codeFromLinear(GRAY_CARD * 2 ** -shot.backdropWish);
   return html`
-    ${host.field('backdropWish', WORDS.wishField, {hint: WORDS.wishHint(codeFromLinear(GRAY_CARD * 2 ** -shot.backdropWish)), inputmode: 'decimal', write: () => String(+shot.backdropWish.toFixed(2))})}
-    ${lengthOfShot(host, 'backdropDistance', WORDS.distance)}
+    ${host.field('backdropWish', words.wishField, {
+      hint: words.wishHint(say.number(wished), looks(words, wished)), inputmode: 'decimal', write: () => say.number(shot.backdropWish, 2),
+    })}
+    ${lengthOfShot(host, 'backdropDistance', words.distance)}
     ${choiceField({
-      id: 'material', label: WORDS.material, value: material,
-      options: [...Object.entries(MATERIALS), ...(material === 'own' ? [['own', WORDS.ownMaterial] as const] : [])],
+      id: 'material', label: words.material, value: material,
+      options: [...Object.entries(words.materials), ...(material === 'own' ? [['own', words.ownMaterial] as const] : [])],
       onChoose: (name) => { if (name in REFLECTANCES) act({backdropReflectance: REFLECTANCES[name as keyof typeof REFLECTANCES]}); },
     })}
-    ${host.field('backdropReflectance', WORDS.reflects, {write: () => share(shot.backdropReflectance)})}
+    ${host.field('backdropReflectance', words.reflects, {write: () => share(shot.backdropReflectance)})}
     ${choiceField({
-      id: 'table', label: WORDS.table, value: table,
+      id: 'table', label: words.table, value: table,
       options: [...tables, ...(tables.some(([value]) => value === table) ? [] : [[table, share(shot.lights.table)] as const])],
       onChoose: (value) => { act({lights: {...shot.lights, table: Number(value)}}); },
     })}`;
@@ -59,7 +64,7 @@ export function backdropFields(host: EntryHost): TemplateResult {
 
 /** Sizes and places of the chosen thing, typed. */
 export function thingFields(thing: Thing, host: EntryHost): TemplateResult {
-  const {shot} = host;
+  const {shot, words} = host;
   const lamp = lampOf(thing, shot);
   if (lamp) return lampFields(thing, lamp, host);
   const flag = flagOf(thing, shot);
@@ -67,42 +72,43 @@ export function thingFields(thing: Thing, host: EntryHost): TemplateResult {
     const [turn, lean] = facingAngles(flag.facing);
     const put = (change: Parameters<typeof withFlag>[1]): void => { host.act(withFlag(thing, change, shot)); };
     const degrees = (id: string, label: string, hint: string, value: number, use: (value: number) => void): TemplateResult =>
-      numberField(host, {id, label, hint, value, least: -90, most: 90, wanted: WORDS.degreesWanted, use});
-    return html`${placeFields(host, 'at', [WORDS.right, WORDS.back, WORDS.up], flag.position, (position) => { put({position}); })}
-      ${sizeField(host, 'width', WORDS.width, flag.width, (width) => { put({width}); })}
-      ${sizeField(host, 'height', WORDS.high, flag.height, (height) => { put({height}); })}
-      ${degrees('turn', WORDS.turn, WORDS.angleHint, turn, (value) => { put({facing: facingFrom(value, lean)}); })}
-      ${degrees('lean', WORDS.lean, WORDS.leanHint, lean, (value) => { put({facing: facingFrom(turn, value)}); })}`;
+      numberField(host, {id, label, hint, value, least: -90, most: 90, wanted: words.degreesWanted, use});
+    return html`${placeFields(host, 'at', [words.right, words.back, words.up], flag.position, (position) => { put({position}); })}
+      ${sizeField(host, 'width', words.width, flag.width, (width) => { put({width}); })}
+      ${sizeField(host, 'height', words.high, flag.height, (height) => { put({height}); })}
+      ${degrees('turn', words.turn, words.turnHint, turn, (value) => { put({facing: facingFrom(value, lean)}); })}
+      ${degrees('lean', words.lean, words.leanHint, lean, (value) => { put({facing: facingFrom(turn, value)}); })}`;
   }
   if (thing === 'figure') {
-    return html`${lengthOfShot(host, 'figureWidth', WORDS.figureWidth)}${lengthOfShot(host, 'figureHeight', WORDS.figureHeight)}
-      ${lengthOfShot(host, 'baseDepth', WORDS.baseDepth)}`;
+    return html`${lengthOfShot(host, 'figureWidth', words.figureWidth)}${lengthOfShot(host, 'figureHeight', words.figureHeight)}
+      ${lengthOfShot(host, 'baseDepth', words.baseDepth)}`;
   }
   if (thing === 'camera') {
-    return html`${lengthOfShot(host, 'fieldWidth', WORDS.fieldWidth)}${lengthOfShot(host, 'focalLength', WORDS.focalLength)}
-      ${host.field('tilt', WORDS.tilt, {write: () => `${+shot.tilt.toFixed(1)}°`})}`;
+    return html`${lengthOfShot(host, 'fieldWidth', words.fieldWidth)}${lengthOfShot(host, 'focalLength', words.focalLength)}
+      ${host.field('tilt', words.tilt, {write: () => `${words.say.number(shot.tilt, 1)}°`})}`;
   }
   return html``;
 }
 
 function lampFields(thing: Thing, lamp: NamedLamp, host: EntryHost): TemplateResult {
   const put = (change: Partial<NamedLamp>): void => { host.act(withLamp(thing, change, host.shot)); };
+  const {words} = host;
   const {kind, width = 150, height = 150} = lamp;
   return html`
-    ${textField({id: 'lamp-name', label: WORDS.name, text: lamp.name, onType: (text) => { put({name: cleanName(text)}); }})}
+    ${textField({id: 'lamp-name', say: words.say, label: words.name, text: lamp.name, onType: (text) => { put({name: cleanName(text)}); }})}
     ${numberField(host, {
-      id: 'power', label: WORDS.power, hint: WORDS.powerHint, value: lamp.power, least: -30, most: 30, wanted: WORDS.powerWanted, use: (power) => { put({power}); },
+      id: 'power', label: words.power, hint: words.powerHint, value: lamp.power, least: -30, most: 30, wanted: words.powerWanted, use: (power) => { put({power}); },
     })}
-    ${placeFields(host, 'at', [WORDS.right, WORDS.back, WORDS.up], lamp.position, (position) => { put({position}); })}
+    ${placeFields(host, 'at', [words.right, words.back, words.up], lamp.position, (position) => { put({position}); })}
     ${kind === 'bulb' ? nothing
-      : placeFields(host, 'aim', [WORDS.aimRight, WORDS.aimBack, WORDS.aimUp], lamp.aim, (aim) => { put({aim}); })}
+      : placeFields(host, 'aim', [words.aimRight, words.aimBack, words.aimUp], lamp.aim, (aim) => { put({aim}); })}
     ${choiceField({
-      id: 'kind', label: WORDS.kind, value: kind, options: Object.entries(WORDS.kinds) as [NamedLamp['kind'], string][],
+      id: 'kind', label: words.kind, value: kind, options: Object.entries(words.kinds) as [NamedLamp['kind'], string][],
       onChoose: (next) => { put({kind: next, width, height}); },
     })}
     ${kind === 'rectangle' || kind === 'disc'
-      ? sizeField(host, 'width', kind === 'disc' ? WORDS.across : WORDS.width, width, (size) => { put({width: size}); }) : nothing}
-    ${kind === 'rectangle' ? sizeField(host, 'height', WORDS.high, height, (size) => { put({height: size}); }) : nothing}`;
+      ? sizeField(host, 'width', kind === 'disc' ? words.across : words.width, width, (size) => { put({width: size}); }) : nothing}
+    ${kind === 'rectangle' ? sizeField(host, 'height', words.high, height, (size) => { put({height: size}); }) : nothing}`;
 }
 
 function placeFields(host: EntryHost, id: string, labels: readonly string[], place: Point, use: (place: Point) => void): TemplateResult[] {
@@ -114,8 +120,9 @@ const sizeField = (host: EntryHost, id: string, label: string, size: number, use
   lengthField(host, id, label, size, 1, use);
 
 function lengthField(host: EntryHost, id: string, label: string, value: number, least: number, use: (mm: number) => void): TemplateResult {
+  const {say} = host.words;
   const {unit} = host.shot;
-  return heldField(host, {id, label, text: value ? fieldLength(value, unit) : `0 ${unit}`}, (text) => {
+  return heldField(host, {id, label, text: value ? say.fieldLength(value, unit) : `0 ${unit}`}, (text) => {
     const mm = readLength(id, text, unit);
     return mm instanceof Problem || (mm >= least && mm <= 20_000) ? mm : new Problem(id, text, `a length from ${least} to 20000 mm`);
   }, use);
@@ -125,7 +132,7 @@ function numberField(host: EntryHost, {id, label, hint, value, least, most, want
   readonly id: string; readonly label: string; readonly hint: string; readonly value: number; readonly least: number; readonly most: number;
   readonly wanted: string; readonly use: (value: number) => void;
 }): TemplateResult {
-  return heldField(host, {id, label, hint, text: String(+value.toFixed(2) + 0).replace('-', '−')}, (text) => {
+  return heldField(host, {id, label, hint, text: host.words.say.number(value, 2)}, (text) => {
     const number = readNumber(text.replace(/\s*(°|stops?)\s*$/i, '')) ?? NaN;
     return number >= least && number <= most ? number : new Problem(id, text, wanted);
   }, use);
@@ -137,7 +144,7 @@ function heldField<T>(
 ): TemplateResult {
   const problem = host.wrong.get(field.id);
   return textField({
-    ...field, text: problem ? String(problem.value) : field.text, problem,
+    ...field, say: host.words.say, text: problem ? String(problem.value) : field.text, problem,
     onType: (text) => {
       const value = read(text);
       host.refuse(field.id, value instanceof Problem ? new Problem(value.parameter, text, value.wanted) : undefined);

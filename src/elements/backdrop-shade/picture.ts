@@ -6,7 +6,8 @@ import {along, direction, minus, type Point} from '../../core/light/space.js';
 import {outline, shadedLamp, shadowOf, spotOf, written, type Sheet, type Spot, type View} from './draw.js';
 import type {Reading} from './reading.js';
 import {positionOf, thingsOf, type Thing} from './things.js';
-import {WORDS, handleWords, nameOf} from './words.js';
+import {handleWords, nameOf} from './speech.js';
+import type {ShadeWords} from './words/en.js';
 
 /** Radius of what can be pressed, and of what is seen of it, CSS px. */
 const [HIT, GRIP] = [20, 4.5];
@@ -14,16 +15,16 @@ const [HIT, GRIP] = [20, 4.5];
 const polygon = (name: string, spots: readonly Spot[]): SVGTemplateResult => svg`<polygon class=${name} points=${written(spots)}></polygon>`;
 
 /** Both views, with everything that can be moved. */
-export function picture(sheet: Sheet, reading: Reading, selected: Thing): SVGTemplateResult {
+export function picture(words: ShadeWords, sheet: Sheet, reading: Reading, selected: Thing): SVGTemplateResult {
   return svg`
     <defs><pattern id="soft" width="5" height="5" patternUnits="userSpaceOnUse" patternTransform="rotate(45)"><path class="hatch" d="M0 0V5"></path></pattern></defs>
     <line class="rule" x1="0" x2=${sheet.width} y1=${sheet.divide} y2=${sheet.divide}></line>
     <line class="table" x1="0" x2=${sheet.width} y1=${sheet.floor} y2=${sheet.floor}></line>
     ${(['plan', 'side'] as const).map((view) => svg`
-      <text class="quiet" x="0" y=${view === 'plan' ? 11 : sheet.divide + 14}>${view === 'plan' ? WORDS.above : WORDS.side}</text>
+      <text class="quiet" x="0" y=${view === 'plan' ? 11 : sheet.divide + 14}>${view === 'plan' ? words.above : words.side}</text>
       ${oneView(sheet, view, reading)}`)}
     ${(['plan', 'side'] as const).map((view) => thingsOf(reading.shot).filter((thing) => thing !== 'figure')
-      .map((thing) => handle(sheet, view, thing, reading, selected)))}`;
+      .map((thing) => handle(words, sheet, view, thing, reading, selected)))}`;
 }
 
 function oneView(sheet: Sheet, view: View, reading: Reading): SVGTemplateResult {
@@ -63,14 +64,14 @@ function thick(position: Point, aim: Point, corners: readonly Point[], {scale}: 
   return [...corners, ...corners.map((corner) => along(corner, back, 5 / scale))];
 }
 
-function handle(sheet: Sheet, view: View, thing: Thing, {shot, seen}: Reading, selected: Thing): SVGTemplateResult {
+function handle(words: ShadeWords, sheet: Sheet, view: View, thing: Thing, {shot, seen}: Reading, selected: Thing): SVGTemplateResult {
   const stands = positionOf(thing, shot);
   const [x, y] = spotOf(sheet, view, thing === 'backdrop' ? [seen.right, stands[1], (seen.low + seen.high) / 2] : stands);
-  const label = nameOf(thing, shot);
+  const label = nameOf(words, thing, shot);
   const end = x > sheet.width - 8 * label.length;
   const low = thing === 'camera' || thing === 'backdrop';
   return svg`<g class="handle" role="button" tabindex="0" data-thing=${thing} data-view=${view} aria-pressed=${thing === selected ? 'true' : 'false'}
-      aria-label=${handleWords(thing, shot, stands, view)}>
+      aria-label=${handleWords(words, thing, shot, stands, view)}>
     <circle class="hit" cx=${x} cy=${y} r=${HIT}></circle>
     <circle class="grip" cx=${x} cy=${y} r=${GRIP}></circle>
     <text class="label" x=${end ? sheet.width : x} y=${low ? y + 19 : y - 10} text-anchor=${end ? 'end' : 'middle'}>${label}</text>

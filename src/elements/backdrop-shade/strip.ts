@@ -3,7 +3,7 @@ import {codeFromLinear} from '../../core/tone/light.js';
 import {GRAY_CARD} from '../../core/light/reflectances.js';
 import {stripFor, type StripSheet} from './draw.js';
 import {CELLS, type Reading} from './reading.js';
-import {WORDS} from './words.js';
+import type {ShadeWords} from './words/en.js';
 
 export function stripSheet(width: number, {strip, brightest, darkest, shot}: Reading): StripSheet {
   const deepest = Number.isFinite(darkest.belowGray) ? darkest.belowGray : 8;
@@ -11,7 +11,7 @@ export function stripSheet(width: number, {strip, brightest, darkest, shot}: Rea
 }
 
 /** The backdrop as it will look, high, middle and low, beside the gray card, over the curve of stops under that card. */
-export function stripPicture(sheet: StripSheet, {rows, strip, offset, shot}: Reading): SVGTemplateResult {
+export function stripPicture(words: ShadeWords, sheet: StripSheet, {rows, strip, offset, shot}: Reading): SVGTemplateResult {
   const {width, edges, cells, top, foot, downOf, named} = sheet;
   const gray = (code: number): string => `rgb(${[code, code, code].map(Math.round).join(' ')})`;
   const card = codeFromLinear(GRAY_CARD * 2 ** offset);
@@ -32,7 +32,7 @@ export function stripPicture(sheet: StripSheet, {rows, strip, offset, shot}: Rea
       <text class="quiet" x=${from - 9} y=${downOf(stop) + 4} text-anchor="end">${String(stop).replace('-', '−')}</text>`)}
     <path class="curve" d=${curve}></path>
     <line class="wish" x1=${from - 6} x2=${width} y1=${wish} y2=${wish}></line>
-    <text class="wish-name" x=${width} y=${wish - 4} text-anchor="end">${WORDS.wish}</text>
-    <text class="quiet" x="0" y=${foot + 16}>${WORDS.under}</text>
+    <text class="wish-name" x=${width} y=${wish - 4} text-anchor="end">${words.wish}</text>
+    <text class="quiet" x="0" y=${foot + 16}>${words.under}</text>
     <line class="ruled" x1=${from} x2=${from} y1=${top} y2=${foot}></line>`;
 }

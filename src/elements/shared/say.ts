@@ -160,6 +160,12 @@ export class Say {
     return tight(this.family.stops(this.typed(amount), size));
   }
 
+  /** Measured stops without a sign, in decimals, with their unit: `5.1 stops`. */
+  measuredStops(stops: number, decimals = 1): string {
+    const size = Math.abs(stops);
+    return tight(this.family.stops(this.number(size, decimals), size));
+  }
+
   // —— words ——
 
   /** Text as the core writes it for a field, with the decimal sign of the language. Readers take either. */

@@ -74,6 +74,9 @@ export const familyStyles = css`
   .ways strong { font-weight: 600; }
   .ways span { color: var(--quiet); font-size: 0.9em; }
 
+  .done { margin: 0; display: flex; flex-wrap: wrap; gap: 0.3em 0.8em; align-items: center; }
+  .done span { flex: 1 1 9em; font-weight: 600; }
+
   :focus-visible { outline: 2px solid var(--accent); outline-offset: 2px; }
   details > summary { cursor: pointer; min-block-size: max(40px, 2.6em); display: flex; align-items: center; gap: 0.5em; color: var(--quiet); font-size: 0.9em; }
   details > summary::-webkit-details-marker { display: none; }
@@ -92,8 +95,12 @@ export const familyStyles = css`
   @media (prefers-reduced-motion: reduce) {
     *, *::before, *::after { transition: none !important; animation: none !important; }
   }
+  /* A page that came from a server, where no script runs: what cannot be pressed is not shown. */
+  @media (scripting: none) {
+    button, .screen-only { display: none !important; }
+  }
   @media print {
-    button, details:not([open]), .screen-only { display: none !important; }
+    button, details:not([open]), .screen-only, .done { display: none !important; }
     .ways button { display: grid !important; border: 0; padding: 0; min-block-size: 0; }
     .ways button::after { content: none; }
     .plate { break-inside: avoid; }
