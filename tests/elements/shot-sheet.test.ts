@@ -106,6 +106,37 @@ describe('shot-sheet', () => {
     expect(words(el)).to.contain('Nothing was stated yet');
   });
 
+  it('says which parts of the set-up are not on it and where they are added, until they are there', async () => {
+    const el = await bearer('sheet-missing');
+    const missing = () => [...root(el).querySelectorAll('.missing li')].map((line) => plain(line.textContent).split(':')[0]);
+    expect(missing()).to.deep.equal(['Lens and field', 'Lamps and flags', 'Backdrop and its distance', 'Gray card']);
+    el.setAttribute('lights', 'key 180x180 at -230,-200,300');
+    el.setAttribute('field-width', '180 mm');
+    el.setAttribute('backdrop-distance', '500 mm');
+    benchNamed('sheet-missing').put({grayCard: {trusted: true, name: 'card.jpg'}});
+    await el.updateComplete;
+    expect(root(el).querySelector('.missing')).to.equal(null);
+    expect(words(el)).to.contain('key: face of 180 mm by 180 mm, 230 mm to the left, 200 mm in front, 300 mm up');
+  });
+
+  it('brings no heading of its own into a page whose levels it cannot know', async () => {
+    const el = await bearer();
+    await press(el, 'Keep this shot');
+    await opened(el);
+    expect(root(el).querySelectorAll('h1, h2, h3, h4, h5, h6')).to.have.length(0);
+    const named = [...root(el).querySelectorAll('[role=group]')].map((group) => root(el).getElementById(group.getAttribute('aria-labelledby') ?? '')?.textContent);
+    expect(named).to.include.members(['Camera', 'Figure', 'Link', 'File']);
+  });
+
+  it('shows the beginning of a long link and copies the whole of it', async () => {
+    const el = await opened(await bearer());
+    el.page = 'https://example.org/lesson.html';
+    el.note = 'long '.repeat(20).trim();
+    await el.updateComplete;
+    expect(plain(root(el).querySelector('.address')?.textContent)).to.equal(
+      `example.org/lesson.html#shot=1&aperture=f/8&shutter=0.3s… (${el.link.length} characters; the whole of it is copied)`);
+  });
+
   it('shows what was set, and what was typed and is not in use', async () => {
     const el = await bearer();
     expect(verdict(el)).to.equal('f/8, 0.3 s, ISO 100. No shot is kept yet.');
@@ -268,8 +299,8 @@ describe('shot-sheet: a photo on the bench', () => {
     benchNamed('sheet-photo').put({photo});
     await until(el, () => words(el).includes('At white'));
     expect(words(el)).to.contain('Photohalves.png');
-    expect(words(el)).to.contain('At white50 %');
-    expect(words(el)).to.contain('At black100 %'); // red alone has no green and no blue
+    expect(words(el)).to.contain('At white50%');
+    expect(words(el)).to.contain('At black100%'); // red alone has no green and no blue
     await press(el, 'Keep this shot');
     expect(el.shots[0]?.picture).to.match(/^data:image\/jpeg;base64,/);
     expect((el.shots[0]?.picture ?? '').length).to.be.below(40_000);
@@ -630,7 +661,7 @@ describe('shot-sheet: text and cards', () => {
       if (inner) inner.print = () => { printed.push(inner.document.body.textContent ?? ''); };
     };
     try {
-      expect(printCard(layCard([{sheet: {title: 'Bearer', settings: 'f/8', groups: [], note: ''}}]))).to.equal(true);
+      expect(printCard(layCard([{sheet: {title: 'Bearer', settings: 'f/8', groups: [], note: ''}}]), 'Shot sheet')).to.equal(true);
     } finally { document.body.append = append; }
     expect(printed).to.deep.equal(['Bearerf/8']);
     document.querySelector('iframe[aria-hidden]')?.remove();
@@ -665,6 +696,8 @@ describe('shot-sheet: snippets', () => {
     expect(snippet(el, 'script')).to.equal('<script type="module" src="https://example.org/js/stop-trade-dial.js"></script>');
     const frame = new DOMParser().parseFromString(snippet(el, 'frame'), 'text/html').querySelector('iframe');
     expect(frame?.getAttribute('src')).to.equal(el.link);
+    // as docs/embedding.md asks for
+    expect([frame?.getAttribute('sandbox'), frame?.hasAttribute('data-lampblack')]).to.deep.equal(['allow-scripts', true]);
     expect(snippet(el, 'plain')).to.contain('Base depth: 90 mm');
     const tag = root(el).querySelector<HTMLSelectElement>('#tag') as HTMLSelectElement;
     tag.value = 'shot-sheet';

@@ -67,11 +67,12 @@ export async function pictureSize(url: string, draw: (canvas: HTMLCanvasElement,
 
 /**
  * Prints the card alone on one page: from a frame, so that the page around it need not change.
+ * @param title - of the frame
  * @returns whether a frame could be had
  */
-export function printCard(card: Card): boolean {
+export function printCard(card: Card, title: string): boolean {
   const frame = document.createElement('iframe');
-  frame.title = 'Shot sheet';
+  frame.title = title;
   frame.width = frame.height = '1';
   frame.setAttribute('aria-hidden', 'true');
   document.body.append(frame);

@@ -1,4 +1,4 @@
-import type {Sheet} from '../../core/shot/sheet.js';
+import type {Sheet} from '../../core/shot/sheet-lines.js';
 
 /** A line of text, a rule or the picture of a card; px of the card. */
 export type CardPart =
@@ -46,8 +46,8 @@ function layShot(parts: CardPart[], {sheet, picture}: CardShot, top: number): nu
   if (box) parts.push({part: 'picture', x: WIDTH - MARGIN - box.width, y: top + 18, ...box});
   const wide = WIDTH - 2 * MARGIN - (box ? box.width + GUTTER : 0);
   let y = top + 22;
-  for (const line of wrap(sheet.title, wide, 17)) text(MARGIN, y += 20, line, 17, {quiet: true});
-  for (const line of wrap(sheet.settings, wide, 29)) text(MARGIN, y += 36, line, 29, {weight: 600});
+  for (const line of wrap(sheet.title, wide, 27)) text(MARGIN, y += 33, line, 27, {weight: 600});
+  for (const line of wrap(sheet.settings, wide, 23)) text(MARGIN, y += 30, line, 23);
   y += 8;
   for (const line of sheet.note.split('\n').flatMap((words) => wrap(words, wide, 15))) text(MARGIN, y += 21, line, 15);
   y = Math.max(y + 22, box ? top + 18 + box.height + 20 : 0);

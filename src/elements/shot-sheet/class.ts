@@ -5,25 +5,33 @@ import {shotKeys} from '../../core/shot/given.js';
 import {readLink, writeLink, type LinkNotice} from '../../core/shot/link.js';
 import {recordOf, stateOf, type Measured, type ShotRecord} from '../../core/shot/record.js';
 import {EMPTY_STATE, type ShotState} from '../../core/shot/state.js';
-import {measuredDifference, settingsText, sheetOf} from '../../core/shot/sheet.js';
+import {SHOT_FIELDS} from '../../core/shot/fields.js';
+import {measuredDifferenceIn} from '../../core/shot/measured-lines.js';
+import {settingsIn, sheetIn} from '../../core/shot/sheet-lines.js';
 import type {Level} from '../../core/tone/level.js';
 import type {Photo} from '../../photo/open.js';
 import type {GrayCard} from '../gray-card-check/reading.js';
 import {textField} from '../shared/fields.js';
+import {languageOf} from '../shared/languages.js';
 import {ShotElement} from '../shared/shot-element.js';
 import {familyStyles} from '../shared/styles.js';
 import type {Along} from './along.js';
 import {benchFacts} from './bench-facts.js';
+import {sheetBook} from './book.js';
 import {ShotsChangeEvent} from './events.js';
 import {moved, without} from './kept.js';
 import {forget, memoryKey, recall, remember} from './memory.js';
 import {drawKept, drawSmall, smallPicture} from './picture.js';
-import {sheetGroups} from './sheet-view.js';
+import {missingView, sheetGroups} from './sheet-view.js';
 import {sheetStyles} from './styles.js';
-import {
-  WORDS, changeWords, forgetfulWords, importedWords, keptWords, measuredWords, moveWords, noticeWords, ofShot, pictureWords, putBackWords, removeWords, titleOf,
-  undoWords, verdictWords,
-} from './words.js';
+import {changeWords, languageOfSheet, madeWords, measuredWords, missingWords, noticeWords, settingsTight, verdictWords} from './speech.js';
+import type {SheetElementWords} from './words/en.js';
+
+/** What takes shots along is fetched when somebody looks for it. */
+const loadAlong = () => import('./along.js');
+
+/** A sentence that is said in the language there is when it is shown. */
+type Saying = (words: SheetElementWords) => string;
 
 /** Quiet time after which a photo is measured, ms: a crop may be on the move. */
 const STILL_MS = 300;
@@ -33,7 +41,7 @@ const MOST_UNDO = 30;
 
 /** How things stood before a reader's act. */
 interface Before {
-  readonly what: string;
+  readonly what: Saying;
   readonly shots: readonly ShotRecord[];
   readonly state: ShotState;
 }
@@ -64,14 +72,16 @@ interface Before {
  * @cssprop [--lampblack-gap=1em] - Space between parts
  * @cssprop [--lampblack-radius=0.2em] - Corners of buttons
  */
-export class ShotSheet extends ShotElement {
+export class ShotSheet extends ShotElement<SheetElementWords> {
   static override readonly shotKeys = shotKeys();
+  static override readonly fields = SHOT_FIELDS;
+  static override readonly book = sheetBook;
 
   static override styles = [familyStyles, sheetStyles];
 
   static override properties: PropertyDeclarations = {
     followLink: {type: Boolean, attribute: 'follow-link'}, page: {}, scripts: {}, shots: {attribute: false},
-    name: {state: true}, message: {state: true}, notices: {state: true}, measured: {state: true}, remembering: {state: true}, along: {state: true},
+    name: {state: true}, message: {state: true}, notices: {state: true}, measured: {state: true}, remembering: {state: true}, opened: {state: true},
   };
 
   /** Whether the shot of the page's address is taken. @attr follow-link */
@@ -88,12 +98,13 @@ export class ShotSheet extends ShotElement {
   /** What the shot will be called once it is kept. */
   declare protected name: string;
   /** What was done, or why not. */
-  declare protected message: string;
+  declare protected message: Saying | null;
   declare protected notices: readonly LinkNotice[];
   declare protected measured: Measured;
   declare protected remembering: boolean;
-  declare protected along: Along | null;
+  declare protected opened: boolean;
 
+  #along: Along | undefined;
   #kept: readonly string[] = [];
   #undo: readonly Before[] = [];
   #measuredOf: {readonly photo: Photo | undefined; readonly crop: string} = {photo: undefined, crop: ''};
@@ -107,11 +118,12 @@ export class ShotSheet extends ShotElement {
     this.page = null;
     this.scripts = 'lampblack/';
     this.shots = [];
-    this.name = this.message = '';
+    this.name = '';
+    this.message = null;
     this.notices = [];
     this.measured = {};
     this.remembering = false;
-    this.along = null;
+    this.opened = false;
   }
 
   override connectedCallback(): void {
@@ -152,7 +164,7 @@ export class ShotSheet extends ShotElement {
   protected override verdictText(): string {
     const last = this.shots.at(-1);
     const {values} = this.state;
-    return verdictWords(settingsText(values), last ? {count: this.shots.length, changes: shotDifference(last.values, values)} : null, this.shot.unit);
+    return verdictWords(this.words, settingsIn(languageOfSheet(this.words), values), last ? {count: this.shots.length, changes: shotDifference(last.values, values)} : null, this.shot.unit);
   }
 
   // —— the record ——
@@ -219,22 +231,22 @@ export class ShotSheet extends ShotElement {
   #follow(): void {
     const reading = readLink(location.hash);
     if (!reading) return;
-    if (this.state !== EMPTY_STATE && this.hasUpdated) this.#before(WORDS.link);
+    if (this.state !== EMPTY_STATE && this.hasUpdated) this.#before(({acts}) => acts.link);
     this.#kept = reading.kept;
     this.notices = reading.notices;
     this.replace(reading.state, false);
-    this.message = WORDS.linkTaken;
+    this.message = ({linkTaken}) => linkTaken;
   }
 
   // —— keeping ——
 
-  #before(what: string): void {
+  #before(what: Saying): void {
     this.#undo = [...this.#undo, {what, shots: this.shots, state: this.state}].slice(-MOST_UNDO);
     this.notices = [];
   }
 
   /** Takes a list that a reader made, keeps it on the device where that was asked for, and tells the page. */
-  #take(shots: readonly ShotRecord[], message: string): void {
+  #take(shots: readonly ShotRecord[], message: Saying | null): void {
     this.shots = shots;
     this.message = message;
     void this.#store();
@@ -243,21 +255,21 @@ export class ShotSheet extends ShotElement {
 
   #keep(): void {
     const count = this.shots.length + 1;
-    this.#before(`${WORDS.keep.toLowerCase()}`);
+    this.#before(({acts}) => acts.keep);
     const {record} = this;
     this.name = '';
-    this.#take([...this.shots, {...record, title: record.title || titleOf(count)}], keptWords(count));
+    this.#take([...this.shots, {...record, title: record.title || this.words.numbered(count)}], ({kept}) => kept(count));
   }
 
   #remove(at: number): void {
-    this.#before(removeWords(at + 1));
-    this.#take(without(this.shots, at), '');
+    this.#before(({acts}) => acts.remove(at + 1));
+    this.#take(without(this.shots, at), null);
     void this.updateComplete.then(() => { this.renderRoot.querySelector<HTMLElement>('.undo')?.focus(); });
   }
 
   #move(at: number, to: number): void {
-    this.#before(moveWords(at + 1));
-    this.#take(moved(this.shots, at, to), '');
+    this.#before(({acts}) => acts.move(at + 1));
+    this.#take(moved(this.shots, at, to), null);
     const way = to < at ? '.up' : '.down';
     void this.updateComplete.then(() => {
       const row = this.renderRoot.querySelectorAll('.kept > li')[to];
@@ -268,7 +280,7 @@ export class ShotSheet extends ShotElement {
   #putBack(at: number): void {
     const shot = this.shots[at];
     if (!shot) return;
-    this.#before(putBackWords(at + 1));
+    this.#before(({acts}) => acts.putBack(at + 1));
     this.replace(stateOf(shot), true);
   }
 
@@ -277,26 +289,31 @@ export class ShotSheet extends ShotElement {
     if (!last) return;
     this.#undo = this.#undo.slice(0, -1);
     if (last.state !== this.state) this.replace(last.state, true);
-    if (last.shots !== this.shots) this.#take(last.shots, '');
-    else this.message = '';
+    if (last.shots !== this.shots) this.#take(last.shots, null);
+    else this.message = null;
     this.notices = [];
     void this.updateComplete.then(() => { this.renderRoot.querySelector<HTMLElement>('.undo, .keep')?.focus(); });
   }
 
   /** Adds shots that came from a file, after those that are there. */
   addShots(shots: readonly ShotRecord[]): void {
-    this.#before(WORDS.import);
-    this.#take([...this.shots, ...shots], importedWords(shots.length));
+    this.#before(({acts}) => acts.import);
+    this.#take([...this.shots, ...shots], ({added}) => added(shots.length));
   }
 
   // —— this device ——
 
   /** Shots from an earlier visit. What cannot be read is left where it is. */
   async #recall(text: string): Promise<void> {
-    const [{isFault, readDocument}, {faultWords}] = await Promise.all([import('../../core/shot/document.js'), import('./words-along.js')]);
+    const {isFault, readDocument} = await import('../../core/shot/document.js');
     const read = readDocument(text);
     if (isFault(read)) {
-      this.message = faultWords(read, WORDS.memory);
+      const [{faultWords}, {alongBook}] = await Promise.all([import('./along-speech.js'), import('./along-book.js')]);
+      const language = languageOf(this);
+      await alongBook.load(language);
+      const words = alongBook.inLanguage(language);
+      const said = words && faultWords(words, read, words.onDevice);
+      this.message = said ? () => said : null;
       return;
     }
     // The page may have brought shots of its own that were kept with the others before.
@@ -309,13 +326,14 @@ export class ShotSheet extends ShotElement {
     const {writeDocument} = await import('../../core/shot/document.js');
     const why = remember(memoryKey(this.bench), writeDocument(this.shots));
     if (!why) return;
-    this.message = forgetfulWords(why);
+    this.message = (words) => words[why];
     this.remembering = false;
   }
 
   async #toggleMemory(): Promise<void> {
     this.remembering = !this.remembering;
-    this.message = this.remembering ? WORDS.remembered : WORDS.forgotten;
+    const {remembering} = this;
+    this.message = ({remembered, forgotten}) => (remembering ? remembered : forgotten);
     if (this.remembering) await this.#store();
     else forget(memoryKey(this.bench));
   }
@@ -323,7 +341,7 @@ export class ShotSheet extends ShotElement {
   /** Another window of this page changed what is kept. */
   readonly #stored = (event: StorageEvent): void => {
     if (event.key !== memoryKey(this.bench) || !this.remembering || event.newValue === null) return;
-    this.#before(WORDS.otherPage);
+    this.#before(({acts}) => acts.otherPage);
     this.shots = [];
     void this.#recall(event.newValue);
   };
@@ -331,64 +349,82 @@ export class ShotSheet extends ShotElement {
   // —— drawing ——
 
   protected override render(): TemplateResult {
-    const sheet = sheetOf({title: this.name, values: this.state.values, texts: this.state.texts, measured: this.allMeasured});
+    const {words, state, allMeasured} = this;
+    const sheet = sheetIn(languageOfSheet(words), {title: this.name, values: state.values, texts: state.texts, measured: allMeasured});
     const photo = this.thing<Photo>('photo');
     const pictured = photo !== undefined && photo.preview.width > 0;
-    const undo = this.#undo.at(-1);
-    return html`<section class="plate" part="plate" aria-label=${WORDS.sheet}>
+    return html`<section class="plate" part="plate" aria-label=${words.sheet} lang=${this.spokenLanguage}>
       <p class="verdict" part="verdict">${this.verdictText()}</p>
-      ${this.notices.map((notice) => html`<p class="problem">${noticeWords(notice)}</p>`)}
+      ${this.notices.map((notice) => html`<p class="problem">${noticeWords(words, notice)}</p>`)}
+      ${textField({id: 'name', say: words.say, label: words.name, text: this.name, hint: words.nameHint, onType: (text) => { this.name = text; }})}
       <div class="sheet ${pictured ? 'pictured' : ''}" part="sheet">
-        ${pictured ? html`<canvas role="img" aria-label=${pictureWords(this.name || WORDS.now)}></canvas>` : nothing}
-        ${sheet.groups.length ? sheetGroups(sheet.groups) : html`<p class="note">${WORDS.nothing}</p>`}
+        ${pictured ? html`<canvas role="img" aria-label=${words.picture(this.name || words.thisShot)}></canvas>` : nothing}
+        <div class="stated">${sheet.groups.length
+          ? html`${sheetGroups(sheet.groups)}${missingView(words.missing, missingWords(words, state.values, allMeasured))}`
+          : html`<p class="note">${words.nothing}</p>`}</div>
       </div>
-      <div class="writing">
-        ${textField({id: 'name', label: WORDS.name, text: this.name, hint: WORDS.namePlaceholder, onType: (text) => { this.name = text; }})}
-        <div class="field" part="field"><label for="note">${WORDS.note}</label>
-          <textarea id="note" .value=${live(this.shot.note)} @change=${(event: Event) => { this.type('note', (event.target as HTMLTextAreaElement).value); }}></textarea></div>
-      </div>
-      <div class="row screen-only">
-        <button type="button" class="keep" @click=${() => { this.#keep(); }}>${WORDS.keep}</button>
-        <button type="button" aria-pressed=${this.remembering ? 'true' : 'false'} @click=${() => { void this.#toggleMemory(); }}>${WORDS.remember}</button>
-        ${undo ? html`<button type="button" class="undo" @click=${() => { this.#undoLast(); }}>${undoWords(undo.what)}</button>` : nothing}
-        <p class="note message" role="status">${this.message}</p>
-      </div>
-      ${this.shots.length ? html`<h3 id="kept">${WORDS.kept}</h3>
+      <div class="field" part="field"><label for="note">${words.note}</label>
+        <textarea id="note" .value=${live(this.shot.note)} @change=${(event: Event) => { this.type('note', (event.target as HTMLTextAreaElement).value); }}></textarea></div>
+      ${this.#renderActs()}
+      ${this.shots.length ? html`<p class="head" id="kept">${words.keptHead}</p>
         <ol class="kept" part="kept" aria-labelledby="kept">${this.shots.map((shot, at) => this.#renderKept(shot, at))}</ol>` : nothing}
-      <details class="screen-only" @toggle=${this.#openAlong}><summary>${WORDS.along}</summary>${this.along?.renderAlong() ?? nothing}</details>
-      <details class="screen-only" @toggle=${this.#openAlong}><summary>${WORDS.page}</summary>${this.along?.renderPage() ?? nothing}</details>
+      <div class="folds screen-only">
+        ${this.#renderFold(words.along, (along) => along.renderAlong())}
+        ${this.#renderFold(words.page, (along) => along.renderPage())}
+      </div>
       ${this.renderAnnouncement()}
     </section>`;
   }
 
+  #renderActs(): TemplateResult {
+    const {words} = this;
+    const undo = this.#undo.at(-1);
+    return html`<div class="row screen-only">
+      <button type="button" class="keep" @click=${() => { this.#keep(); }}>${words.keep}</button>
+      <button type="button" aria-pressed=${this.remembering ? 'true' : 'false'} @click=${() => { void this.#toggleMemory(); }}>${words.remember}</button>
+      ${undo ? html`<button type="button" class="undo" @click=${() => { this.#undoLast(); }}>${words.undo(undo.what(words))}</button>` : nothing}
+      <p class="note message" role="status">${this.message?.(words) ?? ''}</p>
+    </div>`;
+  }
+
   #renderKept(shot: ShotRecord, at: number): TemplateResult {
+    const {words} = this;
+    const language = languageOfSheet(words);
     const before = this.shots[at - 1];
     const changes = before ? shotDifference(before.values, shot.values) : [];
     const unit = shot.values.unit ?? 'mm';
-    const told = [...changes.map((change) => changeWords(change, unit)), ...(before ? measuredDifference(before.measured, shot.measured).map(measuredWords) : [])];
+    const told = [
+      ...changes.map((change) => changeWords(words, change, unit)),
+      ...(before ? measuredDifferenceIn(language, before.measured, shot.measured).map((change) => measuredWords(words, change)) : []),
+    ];
     return html`<li>
       <span class="count">${at + 1}</span>
       <div class="told">
-        <p class="taken">${settingsText(shot.values)}</p>
-        <p class="note">${shot.title} · <time datetime=${shot.made}>${new Date(shot.made).toLocaleString(undefined, {dateStyle: 'medium', timeStyle: 'short'})}</time></p>
+        <p class="called">${shot.title}</p>
+        <p class="taken">${settingsTight(settingsIn(language, shot.values), language)}</p>
+        <p class="note"><time datetime=${shot.made}>${madeWords(words, shot.made)}</time></p>
         ${shot.values.note ? html`<p>${shot.values.note}</p>` : nothing}
         ${told.length ? html`<ul class="changes">${told.map((line) => html`<li>${line}</li>`)}</ul>`
-          : html`<p class="note">${before ? WORDS.same : WORDS.first}</p>`}
+          : html`<p class="note">${before ? words.same : words.first}</p>`}
         <div class="row screen-only">
-          <button type="button" aria-label=${ofShot(WORDS.putBack, at + 1)} @click=${() => { this.#putBack(at); }}>${WORDS.putBack}</button>
-          <button type="button" class="up" ?disabled=${at === 0} aria-label=${ofShot(WORDS.up, at + 1)} @click=${() => { this.#move(at, at - 1); }}>${WORDS.up}</button>
-          <button type="button" class="down" ?disabled=${at === this.shots.length - 1} aria-label=${ofShot(WORDS.down, at + 1)} @click=${() => { this.#move(at, at + 1); }}>${WORDS.down}</button>
-          <button type="button" aria-label=${ofShot(WORDS.remove, at + 1)} @click=${() => { this.#remove(at); }}>${WORDS.remove}</button>
+          <button type="button" aria-label=${words.putBackOf(at + 1)} @click=${() => { this.#putBack(at); }}>${words.putBack}</button>
+          <button type="button" class="up" ?disabled=${at === 0} aria-label=${words.upOf(at + 1)} @click=${() => { this.#move(at, at - 1); }}>${words.up}</button>
+          <button type="button" class="down" ?disabled=${at === this.shots.length - 1} aria-label=${words.downOf(at + 1)} @click=${() => { this.#move(at, at + 1); }}>${words.down}</button>
+          <button type="button" aria-label=${words.removeOf(at + 1)} @click=${() => { this.#remove(at); }}>${words.remove}</button>
         </div>
       </div>
-      ${shot.picture ? html`<canvas data-at=${at} role="img" aria-label=${pictureWords(shot.title)}></canvas>` : nothing}
+      ${shot.picture ? html`<canvas data-at=${at} role="img" aria-label=${words.picture(shot.title)}></canvas>` : nothing}
     </li>`;
   }
 
-  /** What takes shots along is loaded when somebody looks for it. */
-  readonly #openAlong = async (): Promise<void> => {
-    if (this.along) return;
-    const {Along} = await import('./along.js');
-    this.along ??= new Along(this, () => { this.requestUpdate(); }, () => this.state);
-  };
+  /** What takes shots along is fetched with the first fold that is opened. */
+  #renderFold(summary: string, view: (along: Along) => TemplateResult | typeof nothing): TemplateResult {
+    const part = this.opened ? this.later(loadAlong) : undefined;
+    if (part) this.#along ??= new part.Along(this, {changed: () => { this.requestUpdate(); }, state: () => this.state, sentences: () => this.words});
+    return html`<details @toggle=${this.#open}><summary>${summary}</summary>
+      ${this.#along ? view(this.#along) : part === null ? html`<p class="note">${this.words.say.family.unreachable}</p>` : nothing}
+    </details>`;
+  }
+
+  readonly #open = (): void => { this.opened = true; };
 }

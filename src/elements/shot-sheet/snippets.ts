@@ -30,9 +30,9 @@ export function scriptSnippet(tag: string, base: string): string {
   return `<script type="module" src="${escapeHtml(`${base.replace(/\/?$/, '/')}${tag}.js`)}"></script>`;
 }
 
-/** The page with this shot in a frame, for places that take frames and no scripts. */
+/** The page with this shot in a frame that may run its own scripts and nothing else, for places that take frames and no scripts. */
 export function frameSnippet(link: string, title: string): string {
-  return `<iframe src="${escapeHtml(link)}" title="${escapeHtml(title)}" width="100%" height="720" loading="lazy"></iframe>`;
+  return `<iframe data-lampblack src="${escapeHtml(link)}" title="${escapeHtml(title)}" sandbox="allow-scripts" width="100%" height="720" loading="lazy"></iframe>`;
 }
 
 /** Elements of a document that share a bench, each tag once; `alone` is what stands alone. */

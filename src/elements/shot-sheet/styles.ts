@@ -5,14 +5,20 @@ export const sheetStyles = css`
   canvas { display: block; max-inline-size: 100%; block-size: auto; max-block-size: 15em; }
   .groups { columns: 17em; column-gap: 2em; margin-block-end: -1em; }
   .groups > div { break-inside: avoid; padding-block-end: 1em; }
-  h3 { padding-block-end: 0.35em; border-block-end: 1px solid currentColor; }
+  .head { margin: 0; font-size: 0.82em; font-weight: 600; letter-spacing: 0.06em; text-transform: uppercase; color: var(--quiet); padding-block-end: 0.35em; border-block-end: 1px solid currentColor; }
+  #name { font-size: 1.3em; }
+  .stated { display: grid; gap: 0.9em; min-inline-size: 0; }
+  .missing { display: grid; gap: 0.2em; }
+  .missing p { margin: 0; }
+  .missing li { padding-inline-start: 1.1em; text-indent: -1.1em; }
+  .missing li::before { content: '–'; display: inline-block; inline-size: 1.1em; text-indent: 0; }
+  .folds { display: grid; }
   dl { margin: 0; display: grid; grid-template-columns: minmax(0, 1fr) minmax(0, 1fr); font-size: 0.92em; }
   dl > div { display: grid; grid-template-columns: subgrid; grid-column: 1 / -1; gap: 0 1em; align-items: baseline; border-block-end: 1px solid var(--hairline); padding-block: 0.28em; }
   dt { color: var(--quiet); }
   dd { margin: 0; font-weight: 600; overflow-wrap: anywhere; }
   dl > .long { grid-template-columns: minmax(0, 1fr); }
 
-  .writing { display: grid; gap: 0.8em 1.6em; }
   textarea {
     inline-size: 100%; min-block-size: 4em; padding: 0 0.1em; color: inherit; background: transparent; font: inherit; line-height: 2em; resize: vertical;
     border: 0; border-radius: 0;
@@ -24,12 +30,13 @@ export const sheetStyles = css`
   .keep { font-weight: 600; border-color: currentColor; border-width: 2px; }
 
   .kept { display: grid; }
-  h3#kept { border: 0; padding: 0; margin-block-end: -0.6em; }
+  #kept { border: 0; padding: 0; margin-block-end: -0.6em; }
   .kept > li { display: grid; grid-template-columns: 2em minmax(0, 1fr); gap: 0.2em 0.9em; border-block-start: 1px solid var(--line); padding-block: 0.7em; }
   .count { font-weight: 700; font-size: 1.2em; line-height: 1.35; text-align: center; border-block: 2px solid currentColor; align-self: start; padding-block: 0.1em; }
   .told { display: grid; gap: 0.15em; align-content: start; min-inline-size: 0; }
   .told p { margin: 0; overflow-wrap: anywhere; }
-  .taken { font-weight: 650; font-size: 1.1em; }
+  .called { font-weight: 650; font-size: 1.25em; line-height: 1.25; }
+  .taken { font-weight: 600; }
   .changes { display: grid; gap: 0.1em; font-size: 0.92em; }
   .changes li { padding-inline-start: 1.3em; text-indent: -1.3em; }
   .changes li::before { content: '▵'; display: inline-block; inline-size: 1.3em; text-indent: 0; color: var(--accent); font-weight: 700; }
@@ -38,7 +45,7 @@ export const sheetStyles = css`
 
   .along { display: grid; gap: 1.3em 2em; grid-template-columns: repeat(auto-fit, minmax(min(17em, 100%), 1fr)); align-items: start; }
   .along > * { display: grid; gap: 0.7em; justify-items: start; min-inline-size: 0; }
-  .along .field, .along textarea, .along h3 { inline-size: 100%; }
+  .along .field, .along textarea, .along .head { inline-size: 100%; }
   .wide { grid-column: 1 / -1; }
   .address { margin: 0; font-size: 0.85em; overflow-wrap: anywhere; color: var(--quiet); }
   .qr { inline-size: min(100%, 18em); background: #fff; }
@@ -52,7 +59,6 @@ export const sheetStyles = css`
   @container (min-width: 34em) {
     .sheet.pictured { grid-template-columns: minmax(0, 1fr) minmax(0, 15em); }
     .sheet.pictured > canvas { order: 1; justify-self: end; }
-    .writing { grid-template-columns: minmax(0, 16em) minmax(0, 1fr); }
     .kept > li { grid-template-columns: 2em minmax(0, 1fr) auto; }
     .kept canvas { grid-column: 3; }
   }
@@ -62,10 +68,9 @@ export const sheetStyles = css`
   }
   @media print {
     :host { break-inside: avoid; font-size: 10pt; }
-    .writing { grid-template-columns: minmax(0, 1fr); }
     .groups { columns: 2; }
     .kept > li { break-inside: avoid; }
     textarea { background-image: none; resize: none; }
-    .writing .note { display: none; }
+    .field .note { display: none; }
   }
 `;

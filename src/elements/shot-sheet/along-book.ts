@@ -1,0 +1,7 @@
+import {WordBook} from '../shared/languages.js';
+import type {AlongWords} from './along-words/en.js';
+
+/** Sentences of what takes shots along, fetched with it. */
+export const alongBook = new WordBook<AlongWords>({
+  en: () => import('./along-words/en.js'),
+});
