@@ -1,4 +1,4 @@
-import {html, nothing, type PropertyDeclarations, type PropertyValues, type TemplateResult} from 'lit';
+import {html, isServer, nothing, type PropertyDeclarations, type PropertyValues, type TemplateResult} from 'lit';
 import {readAperture} from '../../core/exposure/read.js';
 import {writeAperture} from '../../core/exposure/write.js';
 import type {GiveUp, GiveUps} from '../../core/optics/give-up.js';
@@ -21,11 +21,14 @@ import {layOut} from './draw.js';
 import {drawingView, type GripHands, type View} from './drawing-view.js';
 import {everyday, type EntryHost} from './entries.js';
 import {FREE, moved, type Grip} from './handles.js';
-import {Planner, type Planned} from './planner.js';
+import type {Planned, Planner} from './planner.js';
 import {reasonText, troubleText, verdictText, waySetting, wishText} from './speech.js';
 import {planStyles} from './styles.js';
 import {giveUpsView, waysView} from './ways-view.js';
 import type {PlanWords} from './words/en.js';
+
+/** What makes the plan: fetched while the figure is already there. */
+const loadPlanner = () => import('./planner.js');
 
 /** What stands behind the folds: fetched once one of them is opened. */
 const loadMore = () => import('./more-view.js');
@@ -127,8 +130,9 @@ export class ShotPlan extends ShotElement<PlanWords> {
   declare protected further: boolean;
   declare protected shownText: {readonly text: string; readonly problem?: Problem; readonly value?: number} | null;
 
-  readonly #planner = new Planner(() => { this.requestUpdate(); });
+  #planner: Planner | undefined;
   #jobTrouble: Problem | undefined;
+  #unreachable = false;
   #width = 600;
   #view: View | undefined;
   #drag: {readonly grip: Grip; readonly x: number; readonly y: number; readonly from: Shot; readonly view: View} | undefined;
@@ -158,7 +162,7 @@ export class ShotPlan extends ShotElement<PlanWords> {
   override disconnectedCallback(): void {
     super.disconnectedCallback();
     this.#sizes?.disconnect();
-    this.#planner.rest();
+    this.#planner?.rest();
     this.#drag = undefined;
   }
 
@@ -170,7 +174,7 @@ export class ShotPlan extends ShotElement<PlanWords> {
     if (Object.keys(done).some((key) => shot[key as ShotKey] !== done[key as ShotKey])) this.#done = undefined;
     try {
       const job = planJobOf(shot);
-      this.#planner.plan(job);
+      this.#plan(job);
       this.#view = this.#heldView() ?? layOut(this.#width, job.outline, job.tilt, this.#way, job.pictureHeight / job.pictureWidth);
     } catch (error) {
       if (!(error instanceof Problem)) throw error;
@@ -178,18 +182,30 @@ export class ShotPlan extends ShotElement<PlanWords> {
     }
   }
 
-  get #trouble(): Problem | undefined { return this.#jobTrouble ?? this.#planner.trouble; }
+  /** A server does not wait for a plan. */
+  #plan(job: PlanJob): void {
+    const part = isServer ? undefined : this.later(loadPlanner);
+    if (part) this.#planner ??= new part.Planner(() => { this.requestUpdate(); });
+    this.#planner?.plan(job);
+    this.#unreachable = part === null;
+  }
+
+  /** Why there is no plan, in words; empty while one stands or is on its way. */
+  #troubleText(): string {
+    const trouble = this.#jobTrouble ?? this.#planner?.trouble;
+    if (trouble) return troubleText(this.words, trouble);
+    return this.#unreachable ? this.words.say.family.unreachable : '';
+  }
 
   /** The way that is drawn: the one picked last, else the best. */
   get #way(): PlanWay | undefined {
-    const ways = this.#planner.planned?.plan.ways ?? [];
+    const ways = this.#planner?.planned?.plan.ways ?? [];
     return ways.find((way) => keyOf(way) === this.chosen) ?? ways[0];
   }
 
   protected override verdictText(): string | undefined {
-    if (!this.#planner.planned) return undefined;
-    const trouble = this.#trouble;
-    return trouble ? troubleText(this.words, trouble) : verdictText(this.words, this.#planner.planned.plan, this.#planner.planned.job, this.shot);
+    const planned = this.#planner?.planned;
+    return planned && (this.#troubleText() || verdictText(this.words, planned.plan, planned.job, this.shot));
   }
 
   // —— what a reader can do ——
@@ -304,9 +320,10 @@ export class ShotPlan extends ShotElement<PlanWords> {
 
   protected override render(): TemplateResult {
     const {words, shot} = this;
-    const [planned, trouble, way] = [this.#planner.planned, this.#trouble, this.#way];
-    return html`<section class="plate" part="plate" aria-label=${words.plan} aria-busy=${this.#planner.busy ? 'true' : 'false'} lang=${this.spokenLanguage}>
-      ${trouble ? html`<p class="problem">${troubleText(words, trouble)}</p>` : nothing}
+    const [planned, trouble, way] = [this.#planner?.planned, this.#troubleText(), this.#way];
+    const busy = this.#planner ? this.#planner.busy : !trouble;
+    return html`<section class="plate" part="plate" aria-label=${words.plan} aria-busy=${busy ? 'true' : 'false'} lang=${this.spokenLanguage}>
+      ${trouble ? html`<p class="problem">${trouble}</p>` : nothing}
       ${planned ? html`<p class="verdict" part="verdict">${verdictText(words, planned.plan, planned.job, shot)}</p>
         <p class="reason">${reasonText(words, planned.job, shot)}</p>` : html`<slot></slot>`}
       ${this.#view ? drawingView(words, this.#view, shot, way, planned?.job, this.#hands) : nothing}

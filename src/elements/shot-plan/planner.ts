@@ -1,4 +1,3 @@
-import {isServer} from 'lit';
 import {singleFrameSteps, type GiveUps} from '../../core/optics/give-up.js';
 import type {PlanJob} from '../../core/optics/plan-job.js';
 import {planSteps, type Plan} from '../../core/optics/plan.js';
@@ -33,14 +32,14 @@ export class Planner {
   /** @param tell - called when there is news */
   constructor(tell: () => void) { this.#tell = tell; }
 
-  /** Starts when the wishes changed: at once for the first, after a quiet moment for others. A server does not wait for a plan. */
+  /** Starts when the wishes changed: at once for the first, after a quiet moment for others. */
   plan(job: PlanJob): void {
     const wanted = JSON.stringify(job);
     if (wanted === this.#wanted) return;
     this.rest();
     this.#wanted = wanted;
     this.busy = true;
-    if (!isServer) this.#quiet = setTimeout(() => { this.#start(job); }, this.planned ? QUIET_MS : 0);
+    this.#quiet = setTimeout(() => { this.#start(job); }, this.planned ? QUIET_MS : 0);
   }
 
   /** Leaves off; the next wishes are planned, whatever they are. */

@@ -143,7 +143,7 @@ export function priceText(words: PlanWords, {price, lens, frames: {length: count
     price.pixels >= 1 ? words.pixels(pixels(words, price.pixels)) : '',
     price.frames ? words.moreFrames(price.frames, say.whole(price.frames)) : '',
     price.otherLens ? words.otherLens : '',
-  ].filter(Boolean).join('; ');
+  ].filter(Boolean).join(words.parting);
 }
 
 // —— the drawing ——

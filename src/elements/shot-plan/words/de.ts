@@ -9,10 +9,10 @@ export const words = (say: Say): PlanWords => ({
 
   sharpInOne: (setting, from, focus) => `Scharf von Spitze zu Spitze in einer Aufnahme: ${setting}, aus ${from} Entfernung, Fokus ${focus}.`,
   sharpInOneWith: (lens, setting, from, focus) =>
-    `Scharf von Spitze zu Spitze in einer Aufnahme: ${setting}, aus ${from} Entfernung mit dem ${lens}-Objektiv, Fokus ${focus}.`,
+    `Scharf von Spitze zu Spitze in einer Aufnahme: ${setting}, aus ${from} Entfernung mit ${lens} Brennweite, Fokus ${focus}.`,
   sharpInFrames: (frames, setting, from) => `Scharf von Spitze zu Spitze in ${frames}: je ${setting}, aus ${from} Entfernung.`,
   sharpInFramesWith: (lens, frames, setting, from) =>
-    `Scharf von Spitze zu Spitze in ${frames}: je ${setting}, aus ${from} Entfernung mit dem ${lens}-Objektiv.`,
+    `Scharf von Spitze zu Spitze in ${frames}: je ${setting}, aus ${from} Entfernung mit ${lens} Brennweite.`,
   pair: (aperture, shutter) => `${aperture} bei ${shutter}`,
   shown: (aperture, shown) => `${aperture} (die Kamera zeigt ${shown})`,
   frames: (count, written) => say.plural(count, {one: '1\u00a0Aufnahme', other: `${written}\u00a0Aufnahmen`}),
@@ -34,7 +34,7 @@ export const words = (say: Say): PlanWords => ({
   way: (kind, frames) => ({
     stay: 'So nah, wie das Bildfeld es erlaubt', 'move-back': 'Weiter weg und beschnitten', stack: `${frames}, zusammengesetzt`,
   })[kind],
-  wayOf: (way, lens) => `${way} (${lens}-Objektiv)`,
+  wayOf: (way, lens) => `${way} (${lens} Brennweite)`,
   from: (setting, distance) => `${setting}, aus ${distance} Entfernung`,
   each: (setting, distance) => `je ${setting}, aus ${distance} Entfernung`,
   set: 'eingestellt',
@@ -45,6 +45,7 @@ export const words = (say: Say): PlanWords => ({
   undo: 'Rückgängig',
 
   price: (parts) => `Preis: ${parts}`,
+  parting: '; ',
   smaller: (clicks, written) => say.plural(clicks, {one: 'Blende um 1 Raste kleiner', other: `Blende um ${written} Rasten kleiner`}),
   larger: (clicks, written) => say.plural(clicks, {one: 'Blende um 1 Raste größer', other: `Blende um ${written} Rasten größer`}),
   stackTime: (seconds, frames, shutter, settle) => `${seconds} (${frames} × ${shutter} und ${settle} zum Verstellen und Ausschwingen dazwischen)`,

@@ -52,6 +52,8 @@ export const words = (say: Say) => ({
 
   // the price
   price: (parts: string) => `Price: ${parts}`,
+  /** Between the parts of a price. */
+  parting: '; ',
   smaller: (clicks: number, written: string) => say.plural(clicks, {one: 'aperture one click smaller', other: `aperture ${written} clicks smaller`}),
   larger: (clicks: number, written: string) => say.plural(clicks, {one: 'aperture one click larger', other: `aperture ${written} clicks larger`}),
   stackTime: (seconds: string, frames: string, shutter: string, settle: string) =>

@@ -43,6 +43,7 @@ export const words = (say: Say): PlanWords => ({
   undo: 'Deshacer',
 
   price: (parts) => `Precio: ${parts}`,
+  parting: '; ',
   smaller: (clicks, written) => say.plural(clicks, {one: 'diafragma cerrado 1 clic', other: `diafragma cerrado ${written} clics`}),
   larger: (clicks, written) => say.plural(clicks, {one: 'diafragma abierto 1 clic', other: `diafragma abierto ${written} clics`}),
   stackTime: (seconds, frames, shutter, settle) => `${seconds} (${frames} × ${shutter}, y ${settle} para mover y dejar reposar entre tomas)`,

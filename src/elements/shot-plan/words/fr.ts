@@ -44,6 +44,7 @@ export const words = (say: Say): PlanWords => ({
   undo: 'Annuler',
 
   price: (parts) => `Prix\u00a0: ${parts}`,
+  parting: '\u00a0; ',
   smaller: (clicks, written) => say.plural(clicks, {one: 'diaphragme fermé de 1 cran', other: `diaphragme fermé de ${written} crans`}),
   larger: (clicks, written) => say.plural(clicks, {one: 'diaphragme ouvert de 1 cran', other: `diaphragme ouvert de ${written} crans`}),
   stackTime: (seconds, frames, shutter, settle) => `${seconds} (${frames} × ${shutter}, et ${settle} pour déplacer et laisser s’immobiliser entre les vues)`,

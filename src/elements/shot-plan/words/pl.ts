@@ -44,6 +44,7 @@ export const words = (say: Say): PlanWords => ({
   undo: 'Cofnij',
 
   price: (parts) => `Cena: ${parts}`,
+  parting: '; ',
   smaller: (clicks, written) => say.plural(clicks, {
     one: 'przysłona przymknięta o 1 kliknięcie', few: `przysłona przymknięta o ${written} kliknięcia`, other: `przysłona przymknięta o ${written} kliknięć`,
   }),
