@@ -1,7 +1,7 @@
 import {WordBook} from '../shared/languages.js';
 import type {ShadeWords} from './words/en.js';
 
-/** What the check says, by language. */
+/** Sentences of the backdrop's check. */
 export const shadeBook = new WordBook<ShadeWords>({
   en: () => import('./words/en.js'),
 });
