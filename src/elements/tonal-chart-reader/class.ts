@@ -10,6 +10,7 @@ import {familyStyles} from '../shared/styles.js';
 import {chartBook} from './book.js';
 import {sheetBook} from './photo/book.js';
 import type {Shown} from './photo/chart-view.js';
+import type {MeasuredGray} from './photo/readings.js';
 import type {PhotoSheet, SheetHost} from './photo/sheet.js';
 import type {SheetWords} from './photo/words/en.js';
 import {lineFrom, spotFrom, spotProblem, type LineShare} from './places.js';
@@ -198,7 +199,7 @@ export class TonalChartReader extends TwoPhotos<ChartWords> {
     const given = this[name] as CropShare | LineShare | Problem | null | undefined;
     const problem = name === 'spot' ? spotProblem(this.spot) : given instanceof Problem ? given : undefined;
     if (!problem) return undefined;
-    Object.assign(this, {[name]: changed.get(name) ?? null});
+    this[name] = (changed.get(name) ?? null) as null;
     this.dispatchEvent(new ShotProblemEvent(problem));
     return problem;
   }
@@ -218,7 +219,7 @@ export class TonalChartReader extends TwoPhotos<ChartWords> {
     const words = this.#sheetWords;
     if (!this.#sheet || !words) return;
     const {photo, earlier, isKept, shot, spot, line, shown, setBefore, opener: {busy}} = this;
-    this.#sheet.follow(photo && {photo, earlier, isKept, shot, spot, line: line ?? undefined, shown, setBefore, busy, words, card: this.thing('grayCard')});
+    this.#sheet.follow(photo && {photo, earlier, isKept, shot, spot, line: line ?? undefined, shown, setBefore, busy, words, card: this.thing<MeasuredGray>('grayCard')});
   }
 
   protected override verdictText(): string {

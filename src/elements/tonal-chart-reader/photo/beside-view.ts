@@ -12,5 +12,6 @@ export function besideView(words: SheetWords, comparison: Comparison, meant: num
     ${known ? html`<table><caption>${words.edgesTable}</caption>
       <thead><tr><th scope="col">${columns.channel}</th><th scope="col">${columns.black}</th><th scope="col">${columns.white}</th></tr></thead>
       <tbody>${(['red', 'green', 'blue'] as const).map((channel) => html`<tr><th scope="row">${words.channels[channel]}</th>
-        <td>${edgeText(words, comparison.atBlack, channel)}</td><td>${edgeText(words, comparison.atWhite, channel)}</td></tr>`)}</tbody></table>` : nothing}`;
+        <td data-of=${columns.black}>${edgeText(words, comparison.atBlack, channel)}</td>
+        <td data-of=${columns.white}>${edgeText(words, comparison.atWhite, channel)}</td></tr>`)}</tbody></table>` : nothing}`;
 }

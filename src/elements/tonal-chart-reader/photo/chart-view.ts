@@ -6,7 +6,7 @@ import {GRAY_LIGHT} from '../../../core/tone/level.js';
 import {codeFromLinear} from '../../../core/tone/light.js';
 import {DEEPEST, clearPlace, crestOver, densities, layOut, outline, placeOfCode, rootHeight, round, scaleMarks, type Layout} from './draw.js';
 import {chartText, roomText, scaleText} from './chart-speech.js';
-import {measuredStops, shareText, valueText} from './shares.js';
+import {shareText, tenths, valueText} from './shares.js';
 import type {SheetWords} from './words/en.js';
 
 /** Which chart is drawn. */
@@ -129,9 +129,9 @@ function measures(words: SheetWords, layout: Layout, edges: readonly ChannelEdge
   const {width, right} = layout;
   return svg`
     ${measure(placeOfCode(layout, high.brightest), right, high.roomAbove, svg`<text class="end" x=${width} y=${MEASURE_LINE - 7}>${
-      words.toWhite(measuredStops(words.say, high.roomAbove))}</text>`)}
+      words.toWhite(tenths(words.say, high.roomAbove))}</text>`)}
     ${measure(placeOfCode(layout, 1), placeOfCode(layout, Math.max(1, low.darkest)), low.roomBelow, svg`<text x="0" y=${MEASURE_LINE - 7}>${
-      words.toBlack(measuredStops(words.say, low.roomBelow))}</text>`)}`;
+      words.toBlack(tenths(words.say, low.roomBelow))}</text>`)}`;
 }
 
 function measure(from: number, to: number, amount: number, name: SVGTemplateResult): SVGTemplateResult | typeof nothing {
@@ -151,14 +151,15 @@ export function chartChoice(words: SheetWords, shown: Shown, choose: (shown: Sho
 /** Both edges of every channel in figures; the lines of the drawing are explained on the way. */
 export function edgesTable(words: SheetWords, edges: Edges): TemplateResult {
   const {say, columns} = words;
-  const cell = (text: string, lost: boolean) => html`<td class=${lost ? 'lost' : nothing}>${text}${lost ? html`<span class="spoken"> ${words.lost}</span>` : nothing}</td>`;
+  const cell = (of: string, text: string, lost = false) => html`<td data-of=${of}><span class=${lost ? 'lost' : nothing}>${text}</span>${lost ? html`<span class="spoken"> ${words.lost}</span>` : nothing}</td>`;
   return html`<table part="edges"><caption>${words.table}</caption>
     <thead><tr><th scope="col">${columns.channel}</th><th scope="col">${columns.black}</th><th scope="col">${columns.below}</th>
       <th scope="col">${columns.white}</th><th scope="col">${columns.above}</th></tr></thead>
     <tbody>${CHANNELS.map((channel) => {
       const {atBlack, atWhite, blackLost, whiteLost, roomBelow, roomAbove} = edges[channel];
       return html`<tr><th scope="row">${sample(words, channel)}<span class="name"> ${words.channels[channel]}</span></th>
-        ${cell(shareText(say, atBlack), blackLost)}<td>${roomText(words, roomBelow)}</td>${cell(shareText(say, atWhite), whiteLost)}<td>${roomText(words, roomAbove)}</td></tr>`;
+        ${cell(columns.black, shareText(say, atBlack), blackLost)}${cell(columns.below, roomText(words, roomBelow))}
+        ${cell(columns.white, shareText(say, atWhite), whiteLost)}${cell(columns.above, roomText(words, roomAbove))}</tr>`;
     })}</tbody></table>`;
 }
 

@@ -7,11 +7,15 @@ export function shareText(say: Say, part: number): string {
   return say.percent(part, part < 0.001 ? 2 : part < 0.1 ? 1 : 0);
 }
 
-/** Measured stops to a tenth, without a sign: nothing finer was measured. */
-export function measuredStops(say: Say, amount: number): string {
+/** Measured stops to a tenth, without sign and unit: nothing finer was measured. */
+export function tenths(say: Say, amount: number): string {
   const size = Math.abs(amount);
-  const text = size > 0 && size < 0.05 ? `<${say.number(0.1, 1)}` : say.number(size, 1);
-  return say.family.stops(text, size).replaceAll(' ', '\u00a0');
+  return size > 0 && size < 0.05 ? `<${say.number(0.1, 1)}` : say.number(size, 1);
+}
+
+/** The same with its unit. */
+export function measuredStops(say: Say, amount: number): string {
+  return say.family.stops(tenths(say, amount), Math.abs(amount)).replaceAll(' ', '\u00a0');
 }
 
 /** Whole thirds of a stop, without a sign: `2/3 stop`, `1 1/3 stops`. */

@@ -63,7 +63,7 @@ export const sheetStyles = css`
   thead th { color: var(--quiet); font-size: 0.9em; border-block-end: 1px solid var(--line); vertical-align: bottom; }
   th:first-child { text-align: start; padding-inline-start: 0; white-space: nowrap; }
   td { white-space: nowrap; }
-  .lost { font-weight: 700; }
+  .lost { font-weight: 700; white-space: nowrap; }
   .lost::before { content: '▨ '; }
   .sample { display: inline-block; inline-size: 22px; block-size: 8px; vertical-align: middle; margin-inline: 0.3em; }
   @container (max-width: 25em) {
@@ -74,6 +74,15 @@ export const sheetStyles = css`
     td { white-space: normal; }
     th, td { padding-inline-start: 0.25em; }
     .sample { inline-size: 16px; margin-inline: 0.15em; }
+  }
+  @container (max-width: 17em) {
+    table, tbody, caption { display: block; }
+    thead { display: block; position: absolute; inline-size: 1px; block-size: 1px; overflow: hidden; clip-path: inset(50%); }
+    tbody tr { display: grid; padding-block: 0.3em; border-block-end: 1px solid var(--hairline); }
+    tbody th, td { border: 0; padding: 0; }
+    td { display: flex; flex-wrap: wrap; justify-content: space-between; gap: 0 0.6em; }
+    td::before { content: attr(data-of); color: var(--quiet); flex: 1 0 auto; text-align: start; }
+    .name { display: inline; }
   }
   .finding { margin: 0; font-weight: 600; text-wrap: pretty; }
 

@@ -8,7 +8,7 @@ export const sharpnessStyles = css`
   .profile .softer { fill: url(#profile-softer); stroke: currentColor; stroke-width: 1; }
   .profile .sharper { fill: var(--accent); }
   .profile .dots { stroke: currentColor; stroke-width: 2; stroke-dasharray: 2 5; fill: none; }
-  .by-ruler .fields { grid-template-columns: repeat(2, minmax(0, 1fr)); }
+  .by-ruler .fields { grid-template-columns: repeat(auto-fit, minmax(min(9em, 100%), 1fr)); }
   .kept { fill: currentColor; }
   .ink-hatch { stroke: currentColor; stroke-opacity: 0.45; }
   .accent-hatch { stroke: var(--accent); }
@@ -34,7 +34,7 @@ export const sharpnessStyles = css`
   .end-of-line:active { cursor: grabbing; }
   .grip { fill: var(--accent); stroke: #fff; stroke-width: 1.5; }
   .end-of-line:focus-visible .grip { stroke-width: 4; }
-  .stage .letter { fill: #fff; font-size: 11px; font-weight: 700; text-anchor: middle; }
+  .stage .letter { fill: #fff; font-size: 12px; font-weight: 700; text-anchor: middle; }
 
   @media (forced-colors: active) {
     .kept, .profile .sharper { fill: CanvasText; forced-color-adjust: none; }

@@ -1,0 +1,68 @@
+import type {Say} from '../../../shared/say.js';
+import type {SharpnessWords} from './en.js';
+
+export {family} from '../../../shared/words/de.js';
+
+export const words = (say: Say): SharpnessWords => ({
+  say,
+  looking: 'Wird gesucht …',
+  lookingSoFar: (percent) => `Wird gesucht … ${percent}`,
+
+  onWay: (fraction) => `etwa bei ${fraction} der Strecke von A nach B`,
+  stretch: (from, to) => `von ${from} bis ${to}`,
+  at: (place) => `bei ${place}`,
+
+  sharp: (pieces) => `Auf der Strecke von A nach B ist es ${pieces} scharf.`,
+  sharpOnRuler: (pieces) => `Scharf ${pieces} am Lineal.`,
+  sharpAll: 'Von A bis B so scharf wie an der schärfsten Stelle.',
+  nothingKnown: 'Auf dieser Linie gibt es nichts, woran sich Schärfe beurteilen ließe: eine glatte Fläche oder so viel Unschärfe, dass keine Einzelheit bleibt. Das heißt unbekannt, nicht unscharf.',
+  noFocus: 'Die Schärfeebene lässt sich auf dieser Linie nicht bestimmen: Die Unschärfe müsste zu beiden Seiten sichtbar zunehmen.',
+  focusAt: (place) => `Die Schärfeebene liegt ${place}.`,
+  focusOnRuler: (place, give) => `Die Schärfeebene liegt am Lineal bei ${place}, auf ${give} genau.`,
+  focusFromFront: (place, distance, before, give) =>
+    `Die Schärfeebene liegt am Lineal bei ${place}, ${distance} ${before ? 'vor' : 'hinter'} der Vorderkante des Sockels, auf ${give} genau.`,
+  oneShot: 'Aus einer Aufnahme ermittelt. Werden die Einzelheiten entlang der Linie feiner, zieht das etwas daran; eine zweite Aufnahme mit anderer Blende behebt das.',
+  bothShots: 'Aus beiden Aufnahmen ermittelt; wie fein die Einzelheiten sind, spielt daher keine Rolle.',
+
+  thisShot: 'Diese Aufnahme',
+  earlierShot: 'die frühere',
+  noGain: (shot, other) => `Kein Gewinn: ${shot} ist so scharf wie ${other}, wo sich beide beurteilen lassen.`,
+  noDetail: 'Auf dieser Linie gibt es keine Einzelheiten, an denen sich beide Aufnahmen beurteilen ließen.',
+  notWorth: (shot, other, part, pixels) =>
+    `Lohnt nicht: ${shot} ist nirgends schärfer als ${other} und auf ${part} der Linie weicher, um bis zu ${pixels}.`,
+  worth: (shot, other, part, pixels, place) =>
+    `Lohnt: ${shot} ist auf ${part} der Linie schärfer als ${other}, am meisten ${place}, mit ${pixels} weniger Unschärfe.`,
+  butSofter: (part, pixels) => `Auf ${part} der Linie ist es weicher, um bis zu ${pixels}.`,
+  restAlike: 'Sonst ist kein Unterschied.',
+  diffractionOver: (aperture, disc, limit) =>
+    `Bei ${aperture} breitet schon die kleine Öffnung jeden Punkt auf ${disc} aus (Beugung), mehr als die ${limit}, die noch scharf aussehen. Weiter abblenden macht nichts schärfer, was in der Schärfeebene liegt.`,
+  diffractionWithin: (aperture, disc, limit) =>
+    `Bei ${aperture} breitet die kleine Öffnung jeden Punkt auf ${disc} aus (Beugung), innerhalb der ${limit}, die scharf aussehen.`,
+  otherSize: 'Die frühere Aufnahme hat andere Pixel oder zeigt einen anderen Aufbau: Ihre Schärfe lässt sich nicht neben diese stellen.',
+
+  line: {a: 'Linie, Ende A', b: 'Linie, Ende B'},
+  endAt: (left, top) => `${left} von links, ${top} von oben`,
+  keys: 'Pfeiltasten bewegen ein Ende der Linie, mit der Umschalttaste in kleinen Schritten.',
+  lay: 'Linie legen',
+  frontToBack: 'Von vorn nach hinten, am Sockel',
+  across: 'Quer',
+  ruler: 'Mit einem Lineal entlang der Linie',
+  rulerAt: {atA: 'Lineal bei A', atMiddle: 'Lineal beim + in der Mitte', atB: 'Lineal bei B', atFront: 'Vorderkante Sockel'},
+  middleHint: 'Fernes sieht kleiner aus: das wird so berücksichtigt',
+  reckoned: 'Um wie viel kleiner Fernes aussieht, ist aus Brennweite und Bildfeldbreite errechnet. Wird das Lineal beim + in der Mitte der Linie abgelesen, ist es gemessen.',
+  wrongMiddle: 'Der Wert beim + muss zwischen denen an den Enden liegen.',
+  setFocus: (distance, before) => `Schärfe ${distance} ${before ? 'vor' : 'hinter'} die Vorderkante`,
+  setFocusFrom: (now) => `Eingestellt ist jetzt ${now}. Übernehmen, was dieses Foto zeigt.`,
+
+  softerUp: 'weicher',
+  curve: (least, most, unknown) => `Unschärfe entlang der Linie von A nach B: ${least} an der schärfsten, ${most} an der weichsten Stelle; ${unknown} davon unbekannt.`,
+  curveNote: (limit, upTo) =>
+    `Unschärfe in Pixeln des fertigen Bildes. Auch die schärfste Einzelheit hat eine eigene Breite, deshalb gilt eine Stelle bis ${upTo} als scharf: die schärfste der Linie und ${limit} Unschärfe. Schraffiert: nichts zu beurteilen.`,
+
+  heat: 'Über dem Foto zeigen',
+  heatSharp: 'Diese Aufnahme',
+  heatChange: 'Gegen die frühere',
+  legendNote: 'Gemessen am schärfsten Zehntel des Ausschnitts. Grobe Einzelheiten wirken weicher als feine, die genauso scharf sind: Gleiches mit Gleichem vergleichen oder zwei Aufnahmen.',
+  heatNames: {sharp: 'unter den schärfsten', near: 'weicher', soft: 'weich', unknown: 'unbekannt: keine Einzelheiten'},
+  changeNames: {sharper: 'jetzt schärfer', softer: 'jetzt weicher', alike: 'unverändert', unknown: 'unbekannt: keine Einzelheiten'},
+});

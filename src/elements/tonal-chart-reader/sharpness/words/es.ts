@@ -1,0 +1,68 @@
+import type {Say} from '../../../shared/say.js';
+import type {SharpnessWords} from './en.js';
+
+export {family} from '../../../shared/words/es.js';
+
+export const words = (say: Say): SharpnessWords => ({
+  say,
+  looking: 'Buscando…',
+  lookingSoFar: (percent) => `Buscando… ${percent}`,
+
+  onWay: (fraction) => `hacia ${fraction} del camino de A a B`,
+  stretch: (from, to) => `de ${from} a ${to}`,
+  at: (place) => `en ${place}`,
+
+  sharp: (pieces) => `En el camino de A a B está nítido ${pieces}.`,
+  sharpOnRuler: (pieces) => `Nítido ${pieces} en la regla.`,
+  sharpAll: 'Tan nítido de A a B como en lo más nítido.',
+  nothingKnown: 'En esta línea no hay por dónde juzgar la nitidez: una superficie lisa, o tanto desenfoque que no queda detalle. Eso es desconocido, no desenfocado.',
+  noFocus: 'No se puede situar el plano de enfoque en esta línea: hay que ver crecer el desenfoque a ambos lados.',
+  focusAt: (place) => `El plano de enfoque está ${place}.`,
+  focusOnRuler: (place, give) => `El plano de enfoque está en ${place} de la regla, con ${give} de margen.`,
+  focusFromFront: (place, distance, before, give) =>
+    `El plano de enfoque está en ${place} de la regla, ${distance} ${before ? 'por delante' : 'por detrás'} del borde delantero de la peana, con ${give} de margen.`,
+  oneShot: 'Calculado con una sola toma. El detalle que se afina a lo largo de la línea lo desvía un poco; una segunda toma con otro diafragma lo corrige.',
+  bothShots: 'Calculado con las dos tomas, así que no importa lo fino que sea el detalle.',
+
+  thisShot: 'Esta toma',
+  earlierShot: 'la anterior',
+  noGain: (shot, other) => `Sin ganancia: ${shot} es igual de nítido que ${other} allí donde se pueden juzgar ambos.`,
+  noDetail: 'En esta línea no hay detalle con el que juzgar las dos tomas.',
+  notWorth: (shot, other, part, pixels) =>
+    `No compensa: ${shot} no es más nítido que ${other} en ningún sitio, y es más suave en ${part} de la línea, hasta ${pixels}.`,
+  worth: (shot, other, part, pixels, place) =>
+    `Compensa: ${shot} es más nítido que ${other} en ${part} de la línea, sobre todo ${place}, con ${pixels} menos de desenfoque.`,
+  butSofter: (part, pixels) => `Es más suave en ${part} de la línea, hasta ${pixels}.`,
+  restAlike: 'En lo demás no hay diferencia.',
+  diffractionOver: (aperture, disc, limit) =>
+    `Con ${aperture}, la abertura pequeña ya extiende cada punto a ${disc} (difracción), más que los ${limit} que aún se ven nítidos. Cerrar más no da nitidez a nada de lo enfocado.`,
+  diffractionWithin: (aperture, disc, limit) =>
+    `Con ${aperture}, la abertura pequeña extiende cada punto a ${disc} (difracción), dentro de los ${limit} que se ven nítidos.`,
+  otherSize: 'La toma anterior tiene otros píxeles o muestra otro montaje: su nitidez no se puede comparar con esta.',
+
+  line: {a: 'Línea, extremo A', b: 'Línea, extremo B'},
+  endAt: (left, top) => `a ${left} de la izquierda, a ${top} de arriba`,
+  keys: 'Las flechas mueven un extremo de la línea, con Mayús a pasos pequeños.',
+  lay: 'Poner la línea',
+  frontToBack: 'De delante atrás, por la peana',
+  across: 'De lado a lado',
+  ruler: 'Con una regla a lo largo de la línea',
+  rulerAt: {atA: 'Regla en A', atMiddle: 'Regla en el + central', atB: 'Regla en B', atFront: 'Borde de la peana'},
+  middleHint: 'lo lejano se ve menor: así se tiene en cuenta',
+  reckoned: 'Cuánto menor se ve lo lejano se calcula con la distancia focal y la anchura del campo. Leer la regla en el + del centro de la línea, y quedará medido.',
+  wrongMiddle: 'La lectura en el + debe estar entre las de los extremos.',
+  setFocus: (distance, before) => `Enfocar ${distance} ${before ? 'por delante' : 'por detrás'} del borde`,
+  setFocusFrom: (now) => `Ahora está en ${now}. Usar lo que muestra esta foto.`,
+
+  softerUp: 'más suave',
+  curve: (least, most, unknown) => `Desenfoque en la línea de A a B: ${least} en lo más nítido, ${most} en lo más suave; ${unknown} desconocido.`,
+  curveNote: (limit, upTo) =>
+    `Desenfoque en píxeles de la imagen final. Hasta el detalle más nítido tiene su propia anchura, así que un punto cuenta como nítido hasta ${upTo}: lo más nítido de la línea y ${limit} de desenfoque. Rayado: nada que juzgar.`,
+
+  heat: 'Mostrar sobre la foto',
+  heatSharp: 'Esta toma',
+  heatChange: 'Frente a la anterior',
+  legendNote: 'Juzgado con la décima parte más nítida del encuadre. El detalle grueso parece más suave que el fino igual de nítido: comparar lo parecido, o dos tomas.',
+  heatNames: {sharp: 'entre lo más nítido', near: 'más suave', soft: 'suave', unknown: 'desconocido: sin detalle'},
+  changeNames: {sharper: 'ahora más nítido', softer: 'ahora más suave', alike: 'sin cambio', unknown: 'desconocido: sin detalle'},
+});
