@@ -331,7 +331,7 @@ describe('stop-trade-dial', () => {
   });
 
   it('holds letters of 32 px in a page of 320', async () => {
-    const page = await fixture<HTMLElement>(html`<div><stop-trade-dial metered-aperture="f/2.8" metered-shutter="1/25" aperture="f/11" shutter="0.6 s"></stop-trade-dial></div>`);
+    const page = await fixture<HTMLElement>(html`<div lang="de"><stop-trade-dial metered-aperture="f/2.8" metered-shutter="1/25" aperture="f/11" shutter="0.6 s"></stop-trade-dial></div>`);
     page.style.cssText = 'inline-size: 320px; font-size: 32px';
     const el = page.firstElementChild as StopTradeDial;
     await open(el, 'changed');

@@ -47,7 +47,7 @@ function handle(words: PlanWords, grip: Grip, sheet: Sheet, camera: CameraView, 
       aria-valuetext=${gripText(words, grip, shot)} aria-orientation=${FREE[grip] === 'up' ? 'vertical' : 'horizontal'}
       @keydown=${(event: KeyboardEvent) => { key(grip, event); }} @pointerdown=${(event: PointerEvent) => { grab(grip, event); }}
       @pointermove=${drag} @pointerup=${release} @pointercancel=${release}>
-    <title>${gripTitle(words, grip, shot)}</title>
+    <title .textContent=${gripTitle(words, grip, shot)}></title>
     <rect class="hit" x=${x - 21 + (aside ?? 0)} y=${y - 21} width="42" height="42"></rect>
     ${aside ? svg`<path class="knob" d="M${x} ${y - 8}l7 8v8h-14v-8Z"></path>` : svg`<circle class="knob" cx=${x} cy=${y} r="6"></circle>`}
   </g>`;

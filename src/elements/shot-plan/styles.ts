@@ -34,6 +34,7 @@ export const planStyles = css`
   @container (min-width: 26em) { .wishes > .field:first-child, .fields > .field:has(select) { grid-column: span 2; } }
   .fields > .field { grid-row: span 3; grid-template-rows: subgrid; margin-block-end: 0.7em; }
   .fields > .field > label { align-self: end; }
+  .field > :is(label, .note, .problem) { overflow-wrap: anywhere; hyphens: auto; }
   /* Ways: what each is called, what it sets and what it costs; the one in use is marked. */
   .ways-part { display: grid; gap: 0.6em; }
   .ways .pick { grid-template-columns: minmax(0, 1fr) auto; padding-inline-end: 0.9em; }

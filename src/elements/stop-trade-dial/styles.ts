@@ -22,6 +22,7 @@ export const dialStyles = css`
   .hand-group:focus-visible .ring-focus { stroke: var(--accent); }
   .ring-focus { fill: none; stroke: transparent; stroke-width: 2; }
 
+  .field > :is(label, .note, .problem) { overflow-wrap: anywhere; hyphens: auto; }
   .stepper { display: flex; gap: 0.4em; align-items: end; }
   .stepper .field { flex: 1; }
   .stepper button { text-align: center; padding-inline: 0; font-size: 1.1em; min-inline-size: 40px; flex: 0 1 2.6em; }
