@@ -1,7 +1,8 @@
 import {WordBook} from '../shared/languages.js';
 import type {ShadeWords} from './words/en.js';
 
-/** Sentences of the backdrop's check. */
+/** What the check says, by language. */
 export const shadeBook = new WordBook<ShadeWords>({
-  en: () => import('./words/en.js'),
+  en: () => import('./words/en.js'), de: () => import('./words/de.js'), es: () => import('./words/es.js'), fr: () => import('./words/fr.js'),
+  pl: () => import('./words/pl.js'),
 });
