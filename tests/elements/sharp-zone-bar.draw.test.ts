@@ -1,9 +1,10 @@
 import {expect} from '@open-wc/testing';
-import {across, curve, inPanel, leaning, markAt, panelTop, sheetFor, silhouette, slab, ticks, up} from '../../src/elements/sharp-zone-bar/draw.js';
+import {across, beside, curve, inPanel, leaning, markAt, panelTop, sheetFor, silhouette, slab, ticks, up} from '../../src/elements/sharp-zone-bar/draw.js';
 import {axialDepth} from '../../src/core/optics/outline.js';
 
 const rider = {baseDepth: 120, height: 150, overhangFront: 30, overhangFrontHeight: 90, overhangBack: 10, overhangBackHeight: 60};
 const flat = {baseDepth: 60};
+const plainly = (value: number) => String(value).replace('-', '−');
 const widths = [280, 320, 600, 1000, 1600];
 
 describe('sharp-zone-bar, drawing', () => {
@@ -19,25 +20,25 @@ describe('sharp-zone-bar, drawing', () => {
       }
     });
 
-    it(`engraves lines no closer than 4 px and numbers no closer than 36 on ${width} px, in every unit`, () => {
+    it(`engraves lines no closer than 4 px and numbers no closer than 40 on ${width} px, in every unit`, () => {
       const sheet = sheetFor(width, rider, [-30, 130], 20);
       for (const unit of ['mm', 'cm', 'in'] as const) {
-        const all = ticks(sheet, unit);
+        const all = ticks(sheet, unit, plainly);
         const numbered = all.filter(({label}) => label);
         expect(numbered.length).to.be.at.least(2);
         for (let k = 1; k < all.length; k++) expect((all[k]?.x ?? 0) - (all[k - 1]?.x ?? 0)).to.be.at.least(3.99);
-        for (let k = 1; k < numbered.length; k++) expect((numbered[k]?.x ?? 0) - (numbered[k - 1]?.x ?? 0)).to.be.at.least(35.9);
+        for (let k = 1; k < numbered.length; k++) expect((numbered[k]?.x ?? 0) - (numbered[k - 1]?.x ?? 0)).to.be.at.least(39.9);
       }
     });
   }
 
   it('numbers the ruler from the base’s front edge, with a true minus', () => {
     const sheet = sheetFor(600, flat, [0, 60], 20);
-    const zero = ticks(sheet, 'mm').find(({label}) => label === '0');
+    const zero = ticks(sheet, 'mm', plainly).find(({label}) => label === '0');
     expect(zero?.x).to.be.closeTo(across(sheet, 0), 1e-9);
-    expect(ticks(sheet, 'mm')[0]?.x).to.be.at.least(0);
-    expect(ticks(sheet, 'mm').some(({label}) => label.startsWith('−'))).to.be.true;
-    expect(ticks(sheet, 'in').find(({label}) => label === '1')?.x).to.be.closeTo(across(sheet, 25.4), 1e-9); // an inch by definition
+    expect(ticks(sheet, 'mm', plainly)[0]?.x).to.be.at.least(0);
+    expect(ticks(sheet, 'mm', plainly).some(({label}) => label.startsWith('−'))).to.be.true;
+    expect(ticks(sheet, 'in', plainly).find(({label}) => label === '1')?.x).to.be.closeTo(across(sheet, 25.4), 1e-9); // an inch by definition
   });
 
   it('leans planes of equal depth as the camera leans', () => {
@@ -70,6 +71,14 @@ describe('sharp-zone-bar, drawing', () => {
     expect(panelTop(1.5, [100, 120])).to.be.at.most(12);
     const sheet = sheetFor(600, flat, [0, 60], 20);
     expect(inPanel(sheet, 1.5, panelTop(1.5, [100, 120]))).to.be.within(sheet.panel, sheet.floor - 8);
+  });
+
+  it('writes a word on the other side of its place where a line or the edge of the sheet would cut it', () => {
+    const sheet = sheetFor(600, flat, [0, 60], 20);
+    expect(beside(sheet, 'front', 300, 5, 'end')).to.deep.equal({x: 295, anchor: 'end'});
+    expect(beside(sheet, 'front', 300, 5, 'end', 280)).to.deep.equal({x: 305, anchor: 'start'});
+    expect(beside(sheet, 'front', 20, 5, 'end')).to.deep.equal({x: 25, anchor: 'start'});
+    expect(beside(sheet, 'front', 590, 5, 'start')).to.deep.equal({x: 585, anchor: 'end'});
   });
 
   it('draws no curve over an empty stretch', () => {

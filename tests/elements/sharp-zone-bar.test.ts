@@ -5,7 +5,7 @@ import type {SharpZoneBar} from '../../src/elements/sharp-zone-bar/class.js';
 import type {ShotChangeEvent, ShotProblemEvent} from '../../src/elements/shared/events.js';
 import {zoneFit} from '../../src/core/optics/fit.js';
 import {benchNamed} from '../../src/elements/shared/bench.js';
-import {NO_NOTES, type RulerNotes} from '../../src/elements/sharp-zone-bar/ruler-scale.js';
+import {NO_NOTES, type RulerNotes} from '../../src/elements/sharp-zone-bar/ruler-notes.js';
 import {openPhoto, type Photo} from '../../src/photo/open.js';
 import {chord} from '../hands.js';
 import {framingOf} from '../../src/core/shot/framing.js';
@@ -13,7 +13,7 @@ import {framingOf} from '../../src/core/shot/framing.js';
 /** The guild's lantern bearer, invented: a 60 mm base, the lantern before it, the tail behind. */
 const bearer = () => fixture<SharpZoneBar>(html`
   <sharp-zone-bar aperture="f/8" shutter="1/4" focal-length="60 mm" field-width="180 mm" base-depth="60 mm"
-    overhang-front="9 mm" overhang-front-height="40 mm" figure-height="75 mm" focus="25 mm" frame-width="9000" picture-width="1600">
+    overhang-front="9 mm" overhang-front-height="40 mm" figure-height="75 mm" focus="25 mm" frame-width="9000" picture-width="1600" room="4 m">
     At f/8 only the middle of the base is sharp.
   </sharp-zone-bar>`);
 
@@ -21,14 +21,24 @@ const inside = (el: Element) => el.shadowRoot as ShadowRoot;
 const flat = (text: string | null | undefined) => (text ?? '').replace(/\s+/g, ' ').trim();
 const words = (el: Element) => flat(inside(el).textContent);
 const verdict = (el: Element) => flat(inside(el).querySelector('.verdict')?.textContent);
+const reason = (el: Element) => flat(inside(el).querySelector('.reason')?.textContent);
 const handle = (el: Element) => inside(el).querySelector('[role=slider]') as SVGGElement;
 const ways = (el: Element) => [...inside(el).querySelectorAll<HTMLButtonElement>('.ways button')];
 const input = (el: Element, id: string) => inside(el).getElementById(id) as HTMLInputElement;
 
+/** Opens a fold, and waits for what is fetched then. */
+async function unfold(el: SharpZoneBar, name: string): Promise<HTMLDetailsElement> {
+  const group = inside(el).querySelector<HTMLDetailsElement>(`details.${name}`) as HTMLDetailsElement;
+  group.open = true;
+  while (!group.querySelector('.group')) {
+    await aTimeout(10);
+    await el.updateComplete;
+  }
+  return group;
+}
+
 async function typeInto(el: SharpZoneBar, id: string, text: string): Promise<void> {
   const field = input(el, id);
-  const group = field.closest('details');
-  if (group) group.open = true;
   field.focus();
   field.select();
   await sendKeys({type: text});
@@ -43,7 +53,7 @@ describe('sharp-zone-bar', () => {
   it('passes the accessibility audit, at rest, opened up and with a problem', async () => {
     const el = await bearer();
     await expect(el).to.be.accessible();
-    for (const group of inside(el).querySelectorAll('details')) group.open = true;
+    for (const {className} of inside(el).querySelectorAll('details')) await unfold(el, className);
     el.setAttribute('aperture', 'eleven');
     await el.updateComplete;
     await expect(el).to.be.accessible();
@@ -53,7 +63,7 @@ describe('sharp-zone-bar', () => {
     const holder = await fixture<HTMLElement>(html`<div style="width: 280px"><sharp-zone-bar></sharp-zone-bar></div>`);
     const el = holder.querySelector('sharp-zone-bar') as SharpZoneBar;
     await shown(el);
-    expect(verdict(el)).to.match(/^Sharp from .+ outside/);
+    expect(verdict(el)).to.match(/^Not sharp: .+ outside the sharp zone\.$/);
     expect(words(el)).not.to.match(/NaN|Infinity|undefined|-0\b/);
     expect(inside(el).querySelector('svg')?.getAttribute('width')).to.equal('280');
     expect(el.scrollWidth).to.be.at.most(280);
@@ -70,14 +80,29 @@ describe('sharp-zone-bar', () => {
   it('says the same as the core of the same shot', async () => {
     const el = await bearer();
     const fit = zoneFit(framingOf(el.shot).framing);
-    expect(verdict(el)).to.equal(`Sharp from ${Math.round(25 - fit.zone.near)} mm to ${Math.round(25 + fit.zone.far)} mm behind the base’s front edge. `
-      + `The foremost tip is ${Math.round(fit.outsideFront)} mm outside, the back edge ${Math.round(fit.outsideBack)} mm.`);
+    expect(verdict(el)).to.equal(
+      `Not sharp: the front ${Math.round(fit.outsideFront)} mm and the back ${Math.round(fit.outsideBack)} mm of the figure lie outside the sharp zone.`);
+    expect(reason(el)).to.contain(`from ${Math.round(25 - fit.zone.near)} mm to ${Math.round(25 + fit.zone.far)} mm behind the base’s front edge.`);
+  });
+
+  it('says which end is not sharp, or that none of it is', async () => {
+    const el = await fixture<SharpZoneBar>(html`<sharp-zone-bar aperture="f/8" field-width="180" base-depth="60" figure-height="0"></sharp-zone-bar>`);
+    const at = async (focus: number) => {
+      el.focusPlane = focus;
+      await el.updateComplete;
+      return verdict(el);
+    };
+    const {zone} = zoneFit(framingOf(el.shot).framing);
+    expect(await at(5)).to.equal(`Not sharp: the back ${Math.round(55 - zone.far)} mm of the base lies outside the sharp zone.`);
+    expect(await at(55)).to.equal(`Not sharp: the front ${Math.round(55 - zone.near)} mm of the base lies outside the sharp zone.`);
+    expect(await at(-60)).to.equal(`Not sharp: the whole figure lies ${Math.round(60 - zone.far)} mm behind the sharp zone.`);
+    expect(await at(120)).to.equal(`Not sharp: the whole figure lies ${Math.round(60 - zone.near)} mm in front of the sharp zone.`);
   });
 
   it('says what there is to spare when everything is sharp, and offers the wider aperture that would do', async () => {
     const el = await fixture<SharpZoneBar>(html`<sharp-zone-bar aperture="f/16" shutter="1/4" field-width="300" base-depth="30"
       figure-height="0" focus="14"></sharp-zone-bar>`);
-    expect(verdict(el)).to.match(/^Everything is sharp, with \d+ mm to spare in front and \d+ mm behind\.$/);
+    expect(verdict(el)).to.match(/^Sharp from front to back, with \d+ mm to spare in front and \d+ mm behind\.$/);
     const [open] = ways(el);
     expect(flat(open?.textContent)).to.contain('Open up to');
     const before = el.aperture ** 2 / el.shutter;
@@ -85,7 +110,7 @@ describe('sharp-zone-bar', () => {
     await el.updateComplete;
     expect(el.aperture).to.be.below(16);
     expect(el.aperture ** 2 / el.shutter).to.be.closeTo(before, before * 0.13); // half a third-stop click
-    expect(verdict(el)).to.match(/^Everything is sharp/);
+    expect(verdict(el)).to.match(/^Sharp from front to back/);
   });
 
   it('applies a way out with everything the button says, and then all is sharp', async () => {
@@ -95,12 +120,61 @@ describe('sharp-zone-bar', () => {
     const {aperture, shutter} = el;
     back?.click();
     await el.updateComplete;
-    expect(verdict(el)).to.match(/^Everything is in focus, all of it a little soft/);
+    expect(verdict(el)).to.match(/^In focus from front to back, but all of it a little soft/);
     expect([el.aperture, el.shutter]).to.deep.equal([aperture, shutter]);
     expect(said).to.contain('Gives everything in focus; the same picture; all of it a little soft').and.to.contain(' Price shutter unchanged; ');
-    expect(said).to.contain(`Set frame ${Math.round(el.fieldWidth)} mm by the ruler; focus`);
+    expect(said).to.contain(`Set go back until the frame takes in ${Math.round(el.fieldWidth)} mm of a ruler held across the focus; focus`);
     // the same part of the subject stays in the picture
     expect(el.crop.width * el.fieldWidth).to.be.closeTo(180, 0.001);
+  });
+
+  it('says what was done where it was pressed, leaves the hand there, and takes it back', async () => {
+    const el = await bearer();
+    const before = {verdict: verdict(el), shot: el.shot};
+    const changed: number[] = [];
+    const [way] = ways(el);
+    const title = flat(way?.querySelector('strong')?.textContent);
+    way?.focus();
+    way?.click();
+    await aTimeout(0);
+    await el.updateComplete;
+    const line = () => inside(el).querySelector('.done');
+    expect(flat(line()?.textContent)).to.equal(`Done: ${title}. ${verdict(el)}Undo`);
+    await expect(el).to.be.accessible();
+    el.addEventListener('shot-change', (event) => changed.push(event.shot.fieldWidth));
+    expect((inside(el).activeElement as HTMLElement).className).to.equal('undo');
+    await sendKeys({press: 'Enter'});
+    await el.updateComplete;
+    expect(el.shot).to.deep.equal(before.shot);
+    expect(verdict(el)).to.equal(before.verdict);
+    expect(changed).to.deep.equal([180]);
+    expect(line()).to.equal(null);
+    ways(el)[0]?.click();
+    await el.updateComplete;
+    el.aperture = 4; // what was done no longer stands, once it is part of it
+    el.fieldWidth = 90;
+    await el.updateComplete;
+    expect(line()).to.equal(null);
+  });
+
+  it('goes no further back than there is room, and says so', async () => {
+    const el = await bearer();
+    expect(ways(el).map((button) => flat(button.textContent)).join()).to.contain('Move the camera');
+    el.room = 600;
+    await el.updateComplete;
+    expect(words(el)).to.match(/Distance alone: .+ back would do it, but the camera would stand .+ from the focus and has room for 600 mm\./);
+    // thin lens, textbook: sensor mark to focus plane is f·(2 + m + 1/m)
+    for (const button of ways(el)) {
+      const field = /frame takes in (\d+) mm/.exec(flat(button.textContent))?.[1];
+      expect(60 * (2 + 36 / Number(field) + Number(field) / 36)).to.be.at.most(601);
+    }
+    expect(words(el)).to.contain('A shot plan also weighs time, contrast and pixels');
+  });
+
+  it('never speaks of a bench', async () => {
+    const el = await bearer();
+    for (const {className} of inside(el).querySelectorAll('details')) await unfold(el, className);
+    expect(words(el)).not.to.match(/bench/i);
   });
 
   it('lets the shutter follow when the lens is stopped down', async () => {
@@ -109,7 +183,7 @@ describe('sharp-zone-bar', () => {
     const down = ways(el).find((button) => flat(button.textContent).startsWith('Stop down'));
     down?.click();
     await el.updateComplete;
-    expect(verdict(el)).to.match(/^Everything is sharp/);
+    expect(verdict(el)).to.match(/^Sharp from front to back/);
     // laws of light: t/N² stays, exactly, since both are on clicks
     expect(el.shutter / el.aperture ** 2).to.be.closeTo(0.25 / 64, 1e-9);
   });
@@ -133,7 +207,7 @@ describe('sharp-zone-bar', () => {
     expect(flat(ways(el)[0]?.textContent)).to.match(/^Focus .+ Gives everything sharp Price nothing$/);
     ways(el)[0]?.click();
     await el.updateComplete;
-    expect(verdict(el)).to.match(/^Everything is sharp/);
+    expect(verdict(el)).to.match(/^Sharp from front to back/);
   });
 
   it('says why and what comes nearest when nothing does it', async () => {
@@ -177,9 +251,7 @@ describe('sharp-zone-bar', () => {
       const photo = await openPhoto(await (await fetch(new URL('../../demo/shots/aperture-f11.jpg', import.meta.url))).blob()) as Photo;
       const el = await fixture<SharpZoneBar>(html`<sharp-zone-bar bench=${bench} field-width="170 mm"></sharp-zone-bar>`);
       benchNamed(bench).put({photo, ...more});
-      const group = [...inside(el).querySelectorAll('details')].find((each) => flat(each.textContent).startsWith('Field width, from a photo')) as HTMLDetailsElement;
-      group.open = true;
-      await aTimeout(30);
+      await unfold(el, 'rulerPhoto');
       await shown(el);
       return {el, photo};
     };
@@ -188,10 +260,11 @@ describe('sharp-zone-bar', () => {
 
     it('says how to get one while there is none', async () => {
       const el = await bearer();
-      const group = [...inside(el).querySelectorAll('details')].find((each) => flat(each.textContent).startsWith('Field width, from a photo')) as HTMLDetailsElement;
-      group.open = true;
-      await shown(el);
-      expect(flat(group.textContent)).to.contain('no photo on the bench').and.to.contain('tonal-chart-reader');
+      const group = await unfold(el, 'rulerPhoto');
+      expect(flat(group.textContent)).to.contain('is linked with this bar, a photo that is open there shows up here');
+      el.bench = 'ruler-none';
+      await el.updateComplete;
+      expect(flat(group.textContent)).to.contain('No photo is open yet. Open one in the tonal chart');
     });
 
     it('takes the field width from two points across the view, as the picture was rendered', async () => {
@@ -251,7 +324,7 @@ describe('sharp-zone-bar', () => {
       benchNamed('ruler-odd').put({photo: undefined});
       photo.close();
       await shown(el);
-      expect(words(el)).to.contain('no photo on the bench');
+      expect(words(el)).to.contain('No photo is open yet');
     });
   });
 
@@ -302,11 +375,17 @@ describe('sharp-zone-bar', () => {
     const el = await bearer();
     await typeInto(el, 'base-depth', '80');
     expect(el.baseDepth).to.equal(80);
+    expect(input(el, 'base-depth').value).to.equal('80 mm');
+    await typeInto(el, 'focal-length', '90');
+    expect(input(el, 'focal-length').value).to.equal('90 mm');
+    await typeInto(el, 'aperture', '16');
+    expect(input(el, 'aperture').value).to.equal('f/16');
     el.unit = 'in';
     await el.updateComplete;
     await typeInto(el, 'base-depth', '3');
     expect(el.baseDepth).to.be.closeTo(76.2, 1e-9);
-    expect(verdict(el)).to.contain(' in ').and.not.to.contain(' mm');
+    expect(input(el, 'base-depth').value).to.equal('3 in');
+    expect(`${verdict(el)} ${reason(el)}`).to.contain(' in ').and.not.to.contain(' mm');
   });
 
   it('takes a distance instead of the field width and keeps it as typed', async () => {
@@ -314,6 +393,7 @@ describe('sharp-zone-bar', () => {
     let shot: ShotChangeEvent | undefined;
     el.addEventListener('shot-change', (event) => { shot = event; });
     // Thin lens at half life size: D = f·(2 + m + 1/m) = 60 × 4.5 = 270 mm, field 36 / 0.5 = 72 mm (textbook example, computed).
+    await unfold(el, 'camera');
     await typeInto(el, 'camera-distance', '27 cm');
     expect(el.fieldWidth).to.be.closeTo(72, 1e-6);
     expect(shot?.changes.fieldWidth).to.equal(el.fieldWidth);
@@ -329,6 +409,7 @@ describe('sharp-zone-bar', () => {
 
   it('sets a sensor by its format and turns the camera upright', async () => {
     const el = await bearer();
+    await unfold(el, 'camera');
     const format = inside(el).getElementById('sensor-format') as HTMLSelectElement;
     format.value = 'four-thirds';
     format.dispatchEvent(new Event('change'));
@@ -447,13 +528,6 @@ describe('sharp-zone-bar', () => {
       button?.click();
       await el.updateComplete;
     };
-    const unfold = async (el: SharpZoneBar, title: RegExp) => {
-      const group = [...inside(el).querySelectorAll('details')].find((each) => title.test(flat(each.querySelector('summary')?.textContent)));
-      if (group) group.open = true;
-      await aTimeout(30);
-      await el.updateComplete;
-      return group as HTMLDetailsElement;
-    };
 
     it('draws the contrast of the finest line, and says what is left of it', async () => {
       // Diffraction limit of a round stop: 2/π·(acos ν − ν·sqrt(1 − ν²)) is 0.391 at half the cut-off (textbook value).
@@ -461,7 +535,7 @@ describe('sharp-zone-bar', () => {
       const el = await fixture<SharpZoneBar>(html`<sharp-zone-bar .aperture=${16} field-width="20 m" sensor-width="36" focal-length="60"
         frame-width="36000" picture-width="36000" detail="8.8 px" base-depth="1" figure-height="0" focus="0.5"></sharp-zone-bar>`);
       await press(el, 'Contrast');
-      expect(words(el)).to.match(/A line 8\.8 px wide keeps (38|39) % of its contrast in focus/);
+      expect(words(el)).to.match(/A line 8\.8 px wide keeps (38|39)% of its contrast in focus/);
     });
 
     it('calls a detail lost past its first loss, even where an echo of it comes back', async () => {
@@ -483,7 +557,7 @@ describe('sharp-zone-bar', () => {
 
     it('prices a step back, and goes there', async () => {
       const el = await bearer();
-      const group = await unfold(el, /step back/);
+      const group = await unfold(el, 'distance');
       const slide = input(el, 'back');
       slide.value = '600';
       slide.dispatchEvent(new Event('input'));
@@ -496,8 +570,8 @@ describe('sharp-zone-bar', () => {
       // thin lens, textbook: sensor mark to focus plane is f·(2 + m + 1/m), which has to have grown by 600 mm
       const away = (field: number) => 60 * (2 + 36 / field + field / 36);
       expect(away(el.fieldWidth) - away(fieldWidth)).to.be.closeTo(600, 1e-6);
-      expect(said).to.match(/Worth \d+(\.\d)? stops of depth/);
-      expect(said.replace(/\s/g, '')).to.contain(`${Math.round(9000 * el.crop.width)}pxareleft`);
+      expect(said).to.match(/Worth \S+( \d\/\d)? stops of depth/);
+      expect(said.replace(/\s/g, '')).to.contain(`${Math.round(9000 * el.crop.width)}pxleft`);
       const zone = /to (\d+) mm, shutter/.exec(said)?.[1];
       const {zone: now} = zoneFit(framingOf(el.shot).framing);
       expect(Number(zone)).to.equal(Math.round(now.near + now.far));
@@ -505,9 +579,9 @@ describe('sharp-zone-bar', () => {
 
     it('offers frames to stack whose zones leave no gap', async () => {
       const el = await bearer();
-      const group = await unfold(el, /to stack/);
+      const group = await unfold(el, 'stack');
       const at = /from the front on: ([^.]+(?:\.\d[^.]*)*)\./.exec(flat(group.textContent))?.[1]
-        ?.split(', ').map((text) => Number(text.replace('−', '-').replace(/\s*mm/, ''))) ?? [];
+        ?.split('; ').map((text) => Number(text.replace('−', '-').replace(/\s*mm/, ''))) ?? [];
       expect(at.length).to.equal(Number(/(\d+) frames hold it/.exec(flat(group.textContent))?.[1]));
       expect(inside(el).querySelectorAll('line.frame').length).to.equal(at.length);
       const reached = at.map((focus) => {
@@ -521,7 +595,7 @@ describe('sharp-zone-bar', () => {
 
     it('sets the aperture at which a stack is best, the shutter following, and then has no better one', async () => {
       const el = await bearer();
-      const group = await unfold(el, /to stack/);
+      const group = await unfold(el, 'stack');
       const light = el.aperture ** 2 / el.shutter;
       const best = /Best at f\/(\S+): (\d+) frames/.exec(flat(group.textContent));
       expect(best).to.exist;
@@ -537,7 +611,7 @@ describe('sharp-zone-bar', () => {
 
     it('takes the reader’s own limit and focus from a ruler, and what was read is then what is sharp', async () => {
       const el = await bearer();
-      await unfold(el, /own limit/);
+      await unfold(el, 'ownLimit');
       await typeInto(el, 'zero', '100');
       await typeInto(el, 'nearest-sharp', '112');
       await typeInto(el, 'farthest-sharp', '11 cm');
@@ -545,7 +619,7 @@ describe('sharp-zone-bar', () => {
       await typeInto(el, 'farthest-sharp', '144');
       await expect(el).to.be.accessible();
       await press(el, 'Use this limit');
-      expect(verdict(el)).to.contain('Sharp from 12 mm to 44 mm behind the base’s front edge.');
+      expect(reason(el)).to.contain('The sharp zone reaches from 12 mm to 44 mm behind the base’s front edge.');
       expect(el.blurLimit).to.be.above(1.5);
       expect(el.focusPlane).to.be.within(12, 28); // before the middle
     });

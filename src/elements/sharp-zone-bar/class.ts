@@ -1,29 +1,57 @@
-import {html, nothing, type PropertyValues, type TemplateResult} from 'lit';
+import {html, isServer, nothing, type PropertyValues, type TemplateResult} from 'lit';
 import type {ClicksPerStop} from '../../core/exposure/clicks.js';
-import {fieldWidth, magnificationFromDistance, markedFromWorking} from '../../core/optics/lens.js';
-import {readAperture} from '../../core/exposure/read.js';
 import {Problem} from '../../core/problem.js';
-import type {ApertureShown, CropShare, ShotKey} from '../../core/shot/shot.js';
-import {readLength, type LengthUnit} from '../../core/units.js';
+import {EXPOSURE_FIELDS} from '../../core/shot/exposure-fields.js';
+import {OPTICS_FIELDS} from '../../core/shot/optics-fields.js';
+import {PICTURE_FIELDS} from '../../core/shot/picture-fields.js';
+import type {ApertureShown, CropShare, Shot, ShotKey} from '../../core/shot/shot.js';
+import type {ShotState} from '../../core/shot/state.js';
+import type {Way} from '../../core/shot/ways-out.js';
+import type {LengthUnit} from '../../core/units.js';
 import {ShotProblemEvent} from '../shared/events.js';
-import {textField} from '../shared/fields.js';
 import {ShotElement} from '../shared/shot-element.js';
 import {familyStyles} from '../shared/styles.js';
-import {detailContrast, readDetail, type DetailContrast, type SaidDetail} from './detail.js';
+import {takenBack} from '../shared/undo.js';
+import {zoneBook} from './book.js';
+import {readDetail, type SaidDetail} from './detail.js';
 import {sheetFor, type Sheet} from './draw.js';
-import {everyday, setUp, type EntryHost} from './entries.js';
-import {extras, type ExtrasState} from './extras.js';
+import {ShownAperture, everyday, type EntryHost} from './entries.js';
 import {FocusSlider} from './focus-slider.js';
+import {foldBook} from './folds/book.js';
+import type {DetailContrast} from './folds/detail-contrast.js';
+import type {FoldHost, FoldName} from './folds/host.js';
+import type {RulerPhoto} from './folds/ruler-photo.js';
+import type {CameraFold} from './folds/set-up.js';
+import type {StackOffer} from './folds/stack.js';
+import {blurPanel} from './panel.js';
 import {focusHandle, picture} from './picture.js';
-import {readShot, type Reading} from './reading.js';
-import {RulerPhoto, type ShownPhoto} from './ruler-photo.js';
-import {NO_NOTES, type RulerNotes} from './ruler-scale.js';
-import {needsStack, stackOffer, type StackOffer} from './stack.js';
+import {needsStack, readShot, type Reading} from './reading.js';
+import {NO_NOTES, type RulerNotes, type ShownPhoto} from './ruler-notes.js';
+import {diffractionText, placeText, reasonText, troubleText, verdictText} from './speech.js';
 import {zoneStyles} from './styles.js';
-import type {Way} from './ways.js';
-import {
-  EXTRAS, MARKS, aperture, contrastWords, dead, diffraction, ends, impossible, place, reason, tilted, verdict, wayLines, wayTitle,
-} from './words.js';
+import {wayTitle} from './ways-speech.js';
+import {waysView, type Done} from './ways-view.js';
+import type {ZoneWords} from './words/en.js';
+
+const loadSetUp = () => import('./folds/set-up.js');
+const loadFinest = () => import('./folds/finest.js');
+const loadMeasuring = () => import('./folds/measuring.js');
+
+/** Fetches the words behind the folds, the same function for the same language. */
+const foldWordLoaders = /* @__PURE__ */ new Map<string, () => Promise<void>>();
+function foldWordLoader(language: string): () => Promise<void> {
+  let load = foldWordLoaders.get(language);
+  if (!load) foldWordLoaders.set(language, load = () => foldBook.load(language));
+  return load;
+}
+
+/** What was pressed last: where, in words, what it changed, and the state before. */
+interface Pressed {
+  readonly place: FoldName | 'ways';
+  readonly what: () => string;
+  readonly changes: Partial<Shot>;
+  readonly before: ShotState;
+}
 
 /**
  * @summary The sharp zone drawn against a ruler and the figure's base: what falls outside, and the ways out
@@ -44,6 +72,7 @@ import {
  * @attr {string} crop - Part of the frame that is kept: `10% 5% 80% 90%`
  * @attr {string} picture-width - Pixels across the finished picture
  * @attr {string} blur-limit - Finished pixels of blur that still look sharp
+ * @attr {string} room - As far back as the tripod can go, from the sensor mark to the focus plane: `1.5 m`
  * @attr {string} detail - Width of the finest line that is to be seen: `1 px`, or `0.2 mm` on the figure
  * @attr {marked|working} aperture-shown - Which f-number the body shows in close-up
  * @attr {mm|cm|in} unit - Unit lengths are shown in
@@ -59,14 +88,16 @@ import {
  * @cssprop [--lampblack-accent=#b26a00] - What can be moved
  * @cssprop [--lampblack-paper=transparent] - Background
  */
-export class SharpZoneBar extends ShotElement {
+export class SharpZoneBar extends ShotElement<ZoneWords> {
   static override readonly shotKeys = [
     'aperture', 'shutter', 'iso', 'clicksPerStop', 'apertureWidest', 'apertureSmallest', 'shutterFastest', 'shutterSlowest',
     'isoLowest', 'isoHighest', 'focalLength', 'pupilRatio', 'sensorWidth', 'sensorHeight', 'fieldWidth', 'frameWidth',
     'crop', 'pictureWidth', 'blurLimit', 'apertureShown', 'baseDepth', 'overhangFront', 'overhangFrontHeight', 'overhangBack',
-    'overhangBackHeight', 'figureHeight', 'tilt', 'focus', 'unit',
+    'overhangBackHeight', 'figureHeight', 'tilt', 'focus', 'room', 'unit',
   ] as const satisfies readonly ShotKey[];
 
+  static override readonly fields = {...EXPOSURE_FIELDS, ...OPTICS_FIELDS, ...PICTURE_FIELDS};
+  static override readonly book = zoneBook;
   static override properties = {detail: {converter: (text: string | null) => text ?? '1 px'}};
 
   static override styles = [familyStyles, zoneStyles];
@@ -127,6 +158,8 @@ export class SharpZoneBar extends ShotElement {
   declare tilt: number;
   /** Focus plane, mm behind the base's front edge; the element's own `focus()` keeps its meaning. @attr focus */
   declare focusPlane: number;
+  /** As far back as the tripod can go, mm from the sensor mark to the focus plane. @attr room */
+  declare room: number;
   /** Unit lengths are shown in. @attr unit */
   declare unit: LengthUnit;
 
@@ -134,22 +167,25 @@ export class SharpZoneBar extends ShotElement {
   declare detail: string;
 
   #reading: Reading | undefined;
+  #trouble: Problem | undefined;
+  #sheet: Sheet | undefined;
+  /** CSS px; as a server would have it until it is measured. */
+  #width = 600;
+  #sizes: ResizeObserver | undefined;
   #detail: SaidDetail = {pixels: 1};
   #detailProblem: Problem | undefined;
   #contrast: DetailContrast | undefined;
   #offer: StackOffer | undefined;
   #curve: 'blur' | 'contrast' = 'blur';
-  #state: ExtrasState = {back: 0, stackOpen: false, photoOpen: false};
-  #sheet: Sheet | undefined;
-  #trouble: Problem | undefined;
-  #width = 600;
-  #distance: {readonly text: string; readonly problem?: Problem; readonly fieldWidth?: number} | undefined;
-  #shownText: {readonly text: string; readonly problem?: Problem; readonly aperture?: number; readonly fieldWidth?: number} | undefined;
+  #pressed: Pressed | undefined;
+  /** mm back that are priced. */
+  #back = 0;
+  readonly #opened = new Set<FoldName>();
+  readonly #shownAperture = new ShownAperture();
+  #cameraFold: CameraFold | undefined;
+  #rulerPhoto: RulerPhoto | undefined;
   readonly #slider = new FocusSlider(
     () => this.#sheet, () => this.shot, (focus) => { this.act({focus}); }, () => { this.requestUpdate(); });
-  readonly #rulerPhoto = new RulerPhoto(
-    () => this.#notes, () => this.#photo, (notes) => { this.putThing('ruler', notes); }, () => { this.requestUpdate(); });
-  #sizes: ResizeObserver | undefined;
 
   constructor() {
     super();
@@ -158,7 +194,7 @@ export class SharpZoneBar extends ShotElement {
 
   override connectedCallback(): void {
     super.connectedCallback();
-    this.#watchWidth();
+    if (this.hasUpdated) this.#watchWidth();
   }
 
   override disconnectedCallback(): void {
@@ -167,29 +203,31 @@ export class SharpZoneBar extends ShotElement {
     this.#slider.release();
   }
 
-  /** Draws for the width there is. A frame later, so that a height that follows does not answer back. */
+  /** Draws for the width there is: before anything is painted, and from then on a frame later, so that a height that follows does not answer back. */
   #watchWidth(): void {
-    this.#width = this.clientWidth || this.#width;
-    this.#sizes ??= new ResizeObserver(() => {
-      requestAnimationFrame(() => {
-        const width = this.clientWidth;
-        if (!width || width === this.#width) return;
-        this.#width = width;
-        this.requestUpdate();
-      });
-    });
+    this.#sizes ??= new ResizeObserver(() => { requestAnimationFrame(() => { this.#measure(); }); });
     this.#sizes.observe(this);
+    this.#measure();
+  }
+
+  #measure(): void {
+    const width = this.clientWidth;
+    if (!width || width === this.#width) return;
+    this.#width = width;
+    this.requestUpdate();
   }
 
   protected override willUpdate(changed: PropertyValues): void {
     super.willUpdate(changed);
+    const {shot} = this;
+    if (this.#pressed && Object.entries(this.#pressed.changes).some(([key, value]) => shot[key as ShotKey] !== value)) this.#pressed = undefined;
     this.#takeDetail(changed.has('detail'));
     try {
-      const reading = readShot(this.shot);
-      this.#sheet = this.#slider.sheet
-        ?? sheetFor(this.#width, reading.framing.outline, [reading.front, reading.back], this.shot.focus);
-      this.#contrast = this.#curve === 'contrast' ? detailContrast(reading, this.#detail) : undefined;
-      this.#offer = this.#state.stackOpen && needsStack(reading) ? stackOffer(reading, this.#detail) : undefined;
+      const reading = readShot(shot);
+      this.#sheet = this.#slider.sheet ?? sheetFor(this.#width, reading.framing.outline, [reading.front, reading.back], shot.focus);
+      const finest = this.#curve === 'contrast' || this.#opened.has('stack') ? this.later(loadFinest) : undefined;
+      this.#contrast = finest && this.#curve === 'contrast' ? finest.detailContrast(reading, this.#detail) : undefined;
+      this.#offer = finest && this.#opened.has('stack') && needsStack(reading) ? finest.stackOffer(reading, this.#detail) : undefined;
       this.#reading = reading;
       this.#trouble = undefined;
     } catch (error) {
@@ -200,171 +238,182 @@ export class SharpZoneBar extends ShotElement {
 
   /** A detail that cannot be read leaves the last one in use. */
   #takeDetail(fresh: boolean): void {
-    const detail = readDetail(this.detail, this.shot.unit);
+    const detail = readDetail(this.detail, this.shot.unit, this.words.detailWanted);
     this.#detailProblem = detail instanceof Problem ? detail : undefined;
     if (!(detail instanceof Problem)) this.#detail = detail;
-    else if (fresh) this.dispatchEvent(new ShotProblemEvent(detail));
+    else if (fresh && !isServer) this.dispatchEvent(new ShotProblemEvent(detail));
   }
 
-  protected override verdictText(): string {
-    return this.#trouble ? impossible(this.#trouble) : this.#reading ? verdict(this.#reading) : '';
+  protected override updated(): void {
+    super.updated();
+    if (!this.#sizes) this.#watchWidth();
+    if (this.#opened.has('rulerPhoto')) this.#rulerPhoto?.paint(this.renderRoot);
   }
 
-  protected override render(): TemplateResult {
-    const reading = this.#reading;
-    return html`<section class="plate" part="plate">
-      ${this.#trouble ? html`<p class="problem">${impossible(this.#trouble)}</p>` : nothing}
-      ${reading ? this.#renderReading(reading) : html`<slot></slot>`}
-      <div class="fields">${everyday(this.#host)}</div>
-      <div class="set-up screen-only">${setUp(this.#host, reading)}${reading ? this.#renderExtras(reading) : nothing}</div>
-      ${this.renderAnnouncement()}
-    </section>`;
+  protected override verdictText(): string | undefined {
+    return this.#trouble ? troubleText(this.words, this.#trouble) : this.#reading && verdictText(this.words, this.#reading);
   }
 
-  #renderReading(reading: Reading): TemplateResult {
-    const soft = diffraction(reading);
-    const lean = tilted(reading);
-    return html`
-      <p class="verdict" part="verdict">${verdict(reading)}</p>
-      <p class="reason">${reason(reading)} ${ends(reading)}</p>
-      ${soft ? html`<p class="problem">${soft}</p>` : nothing}
-      ${this.#renderDrawing(reading)}
-      ${this.#renderCurves(reading)}
-      ${lean ? html`<p class="note">${lean}</p>` : nothing}
-      ${this.#renderWays(reading)}`;
+  // —— what a reader can do ——
+
+  /** Sets what a button says, leaves a line there that takes it back, and the hand on it. */
+  async #press(place: Pressed['place'], what: () => string, changes: Partial<Shot>): Promise<void> {
+    const before = this.state;
+    this.act(changes);
+    this.#pressed = {place, what, changes, before};
+    this.requestUpdate();
+    await this.updateComplete;
+    this.renderRoot.querySelector<HTMLElement>('.undo')?.focus({preventScroll: true});
   }
 
-  #renderDrawing(reading: Reading): TemplateResult {
-    const sheet = this.#sheet;
-    if (!sheet) return html``;
-    const {focus, unit} = reading.shot;
-    const slider = this.#slider;
-    return html`<div class="drawing">
-      <svg role="group" aria-label=${MARKS.drawing} width=${sheet.width}
-        height=${sheet.height} viewBox="0 0 ${sheet.width} ${sheet.height}">
-        ${picture(sheet, reading, this.#contrast, this.#offer?.frames ?? [])}
-        <g class="handle" role="slider" tabindex="0" aria-label=${MARKS.handle}
-          aria-valuemin=${Math.round(sheet.left)} aria-valuemax=${Math.round(sheet.right)} aria-valuenow=${+focus.toFixed(1)}
-          aria-valuetext=${place(focus, unit)} @keydown=${slider.key} @pointerdown=${slider.grip}
-          @pointermove=${slider.drag} @pointerup=${slider.release} @pointercancel=${slider.release}>
-          ${focusHandle(sheet, reading)}
-        </g>
-      </svg>
-    </div>`;
+  #pressWay(way: Way): void {
+    const {shot} = this;
+    void this.#press('ways', () => wayTitle(this.words, way, shot), way.changes);
   }
 
-  #renderWays(reading: Reading): TemplateResult | typeof nothing {
-    const {ways: {ways, nearest}, shot} = reading;
-    const all = nearest ? [nearest] : ways;
-    const why = dead(reading);
-    if (!all.length && !why.length) return nothing;
-    return html`<div class="out">
-      ${why.map((sentence) => html`<p class="note">${sentence}</p>`)}
-      <ul class="ways">${all.map((way) => html`<li><button type="button" @click=${() => { this.#apply(way); }}>
-        <strong>${wayTitle(way, shot)}</strong>
-        ${wayLines(way, shot).map(({label, text}) => html`<span class="line-of-way"><i>${label}</i> <span>${text}</span></span> `)}
-      </button></li>`)}</ul>
-    </div>`;
-  }
-
-  /** Which curve is drawn, and of what. */
-  #renderCurves(reading: Reading): TemplateResult {
-    const pressed = (curve: 'blur' | 'contrast'): TemplateResult => html`<button type="button" aria-pressed=${this.#curve === curve}
-      @click=${() => { this.#curve = curve; this.requestUpdate(); }}>${EXTRAS[curve]}</button>`;
-    const contrast = this.#contrast;
-    return html`<div class="curves screen-only">
-        <div class="pair" role="group" aria-label=${EXTRAS.curve}>${pressed('blur')}${pressed('contrast')}</div>
-        ${contrast ? textField({
-          id: 'detail', label: EXTRAS.detail, hint: EXTRAS.detailHint, text: this.detail, problem: this.#detailProblem,
-          onType: (text) => { this.detail = text; },
-        }) : nothing}
-      </div>
-      ${contrast ? html`<p class="note">${contrastWords(contrast, this.#detail, reading)}</p>` : nothing}`;
+  #done(place: Pressed['place']): Done | undefined {
+    const pressed = this.#pressed;
+    if (pressed?.place !== place || !this.#reading) return undefined;
+    return {
+      text: this.words.done(pressed.what(), verdictText(this.words, this.#reading)),
+      undo: () => {
+        this.#pressed = undefined;
+        this.replace(takenBack(this.state, pressed.before, Object.keys(pressed.changes) as ShotKey[]), true);
+      },
+    };
   }
 
   /** What was marked and read on rulers. */
   get #notes(): RulerNotes { return this.thing<RulerNotes>('ruler') ?? NO_NOTES; }
 
-  /** The photo that another element has open on this bench. */
+  /** The photo that a linked element has open. */
   get #photo(): ShownPhoto | undefined {
     const photo = this.thing<ShownPhoto>('photo');
     return photo && photo.preview.width > 0 ? photo : undefined;
   }
 
-  /** Frames of a stack, price of distance, what rulers say. */
-  #renderExtras(reading: Reading): TemplateResult {
-    return extras(reading, this.#offer, {
-      state: this.#state, onChange: (more) => { this.#state = {...this.#state, ...more}; this.requestUpdate(); },
-      onApply: (changes) => { this.act(changes); },
-      notes: this.#notes, onNote: (more) => { this.putThing('ruler', {...this.#notes, ...more}); },
-      photo: this.#photo, rulerPhoto: this.#rulerPhoto,
-    });
+  // —— rendering ——
+
+  protected override render(): TemplateResult {
+    const reading = this.#reading;
+    return html`<section class="plate" part="plate" lang=${this.spokenLanguage}>
+      ${this.#trouble ? html`<p class="problem">${troubleText(this.words, this.#trouble)}</p>` : nothing}
+      ${reading ? this.#renderReading(reading) : html`<slot></slot>`}
+      <div class="fields">${everyday(this.#entryHost, this.#shownAperture)}</div>
+      ${this.#renderFolds(reading)}
+      ${this.renderAnnouncement()}
+    </section>`;
   }
 
-  protected override updated(): void {
-    super.updated();
-    if (this.#state.photoOpen) this.#rulerPhoto.paint(this.renderRoot);
+  #renderReading(reading: Reading): TemplateResult {
+    const {words} = this;
+    const soft = diffractionText(words, reading);
+    return html`
+      <p class="verdict" part="verdict">${verdictText(words, reading)}</p>
+      <p class="reason">${reasonText(words, reading)}</p>
+      ${soft ? html`<p class="problem">${soft}</p>` : nothing}
+      ${this.#renderDrawing(reading)}
+      ${this.#renderCurves(reading)}
+      ${reading.shot.tilt ? html`<p class="note">${words.tilted}</p>` : nothing}
+      ${waysView(words, reading, (way) => { this.#pressWay(way); }, this.#done('ways'))}`;
   }
 
-  #apply({changes}: Way): void { this.act(changes); }
+  #renderDrawing(reading: Reading): TemplateResult | typeof nothing {
+    const [sheet, slider, {words}] = [this.#sheet, this.#slider, this];
+    if (!sheet) return nothing;
+    const {focus, unit} = reading.shot;
+    const [finest, fold] = this.#contrast ? [this.later(loadFinest), this.#foldWords()] : [];
+    const panel = this.#contrast && finest && fold ? finest.contrastPanel(fold, this.#contrast, reading) : blurPanel(words, reading);
+    return html`<div class="drawing">
+      <svg role="group" aria-label=${words.drawing} width=${sheet.width} height=${sheet.height} viewBox="0 0 ${sheet.width} ${sheet.height}">
+        ${picture(words, sheet, reading, panel, this.#offer?.frames ?? [])}
+        <g class="handle" role="slider" tabindex="0" aria-label=${words.handle}
+          aria-valuemin=${Math.round(sheet.left)} aria-valuemax=${Math.round(sheet.right)} aria-valuenow=${+focus.toFixed(1)}
+          aria-valuetext=${placeText(words, focus, unit)} @keydown=${slider.key} @pointerdown=${slider.grip}
+          @pointermove=${slider.drag} @pointerup=${slider.release} @pointercancel=${slider.release}>
+          ${focusHandle(words, sheet, reading)}
+        </g>
+      </svg>
+    </div>`;
+  }
 
-  // —— entries ——
+  /** Which curve is drawn, and of what. */
+  #renderCurves(reading: Reading): TemplateResult {
+    const {words} = this;
+    const pressed = (curve: 'blur' | 'contrast'): TemplateResult => html`<button type="button" aria-pressed=${this.#curve === curve}
+      @click=${() => { this.#curve = curve; this.requestUpdate(); }}>${words[curve]}</button>`;
+    const [finest, fold] = this.#curve === 'contrast' ? [this.later(loadFinest), this.#foldWords()] : [];
+    return html`<div class="curves screen-only">
+        <div class="pair" role="group" aria-label=${words.curve}>${pressed('blur')}${pressed('contrast')}</div>
+        ${finest && fold ? finest.detailField(fold, this.detail, this.#detailProblem, (text) => { this.detail = text; }) : nothing}
+      </div>
+      ${finest === null ? html`<p class="note">${words.say.family.unreachable}</p>` : nothing}
+      ${finest && fold && this.#contrast ? finest.contrastNote({words, fold}, this.#contrast, this.#detail, reading) : nothing}`;
+  }
 
-  get #host(): EntryHost {
-    const {shot} = this;
-    const typed = this.#distance;
+  // —— folds: each is fetched when it is opened ——
+
+  #foldWords() {
+    const {language} = this.words.say;
+    this.later(foldWordLoader(language));
+    return foldBook.inLanguage(language);
+  }
+
+  #renderFolds(reading: Reading | undefined): TemplateResult {
+    return html`<div class="folds screen-only">
+      ${this.#fold('figure', loadSetUp, (host, {figureView}) => figureView(host))}
+      ${this.#fold('camera', loadSetUp, (host, {CameraFold: Fold}) => (this.#cameraFold ??= new Fold()).view(host))}
+      ${this.#fold('picture', loadSetUp, (host, {pictureView}) => pictureView(host))}
+      ${reading && needsStack(reading) ? this.#fold('stack', loadFinest, (host, {stackView}) => stackView(host, this.#offer)) : nothing}
+      ${reading && reading.framing.lens.magnification <= 1 ? this.#fold('distance', loadMeasuring, (host, {distanceView}) =>
+        distanceView(host, reading, this.#back, (back) => { this.#back = back; this.requestUpdate(); })) : nothing}
+      ${reading ? this.#fold('rulerPhoto', loadMeasuring, (host, {RulerPhoto: Photo}) => {
+        this.#rulerPhoto ??= new Photo(
+          () => this.#notes, () => this.#photo, (notes) => { this.putThing('ruler', notes); }, () => { this.requestUpdate(); });
+        const photo = this.#photo;
+        return photo ? this.#rulerPhoto.view(host, photo)
+          : html`<p class="note">${this.alone ? host.fold.photoAlone : host.fold.photoLinked}</p>`;
+      }) : nothing}
+      ${reading ? this.#fold('ownLimit', loadMeasuring, (host, {ownLimitView}) =>
+        ownLimitView(host, reading, this.#notes, (more) => { this.putThing('ruler', {...this.#notes, ...more}); })) : nothing}
+    </div>`;
+  }
+
+  #fold<M>(name: FoldName, load: () => Promise<M>, view: (host: FoldHost, part: M) => TemplateResult): TemplateResult {
+    const {words} = this;
+    const isOpen = this.#opened.has(name);
+    const [part, fold] = isOpen ? [this.later(load), this.#foldWords()] : [];
+    return html`<details class=${name} ?open=${isOpen} @toggle=${(event: Event) => { this.#toggle(name, (event.target as HTMLDetailsElement).open); }}>
+      <summary>${words.folds[name]}</summary>
+      ${part && fold ? html`<div class="group">${view(this.#foldHost(fold), part)}</div>`
+        : part === null ? html`<p class="note">${words.say.family.unreachable}</p>` : nothing}
+    </details>`;
+  }
+
+  #toggle(name: FoldName, isOpen: boolean): void {
+    if (isOpen === this.#opened.has(name)) return;
+    if (isOpen) this.#opened.add(name); else this.#opened.delete(name);
+    this.requestUpdate();
+  }
+
+  get #entryHost(): EntryHost {
     return {
-      shot,
+      words: this.words, shot: this.shot, state: this.state,
       field: (key, label, more) => this.shotField(key, label, more),
       act: (changes) => { this.act(changes); },
       type: (key, text) => { this.type(key, text); },
-      // Once the field is framed anew, what was typed is no longer true.
-      distance: typed && (typed.problem || typed.fieldWidth === shot.fieldWidth) ? typed : undefined,
-      typeDistance: (text) => { this.#typeDistance(text); },
-      shown: this.#shown,
-      typeShown: (text) => { this.#typeShown(text); },
+      refused: (problem) => {
+        this.dispatchEvent(new ShotProblemEvent(problem));
+        this.requestUpdate();
+      },
     };
   }
 
-  /** What the field of a body says that counts close-up in: as typed while that holds, or what could not be used. */
-  get #shown(): {readonly text: string; readonly problem?: Problem | undefined} {
-    const {shot, state: {texts, problems}} = this;
-    const typed = this.#shownText;
-    if (typed?.problem || (typed?.aperture === shot.aperture && typed.fieldWidth === shot.fieldWidth)) return typed;
-    return problems.aperture ? {text: texts.aperture ?? '', problem: problems.aperture} : {text: aperture(shot.aperture, shot)};
-  }
-
-  /** The shot keeps the f-number as marked. */
-  #typeShown(text: string): void {
-    const {sensorWidth, fieldWidth: field, pupilRatio, clicksPerStop} = this.shot;
-    const reading = readAperture(text, clicksPerStop);
-    if (reading instanceof Problem) {
-      const problem = new Problem('aperture', text, reading.wanted);
-      this.#shownText = {text, problem};
-      this.dispatchEvent(new ShotProblemEvent(problem));
-      this.requestUpdate();
-      return;
-    }
-    const marked = markedFromWorking(reading.value, sensorWidth / field, pupilRatio);
-    this.#shownText = {text, aperture: marked, fieldWidth: field};
-    this.act({aperture: marked});
-  }
-
-  /** A distance says how wide the field is; the text stays as typed while that holds. */
-  #typeDistance(text: string): void {
-    const {focalLength, sensorWidth, unit} = this.shot;
-    try {
-      const distance = readLength('camera-distance', text, unit);
-      if (distance instanceof Problem) throw distance;
-      const width = fieldWidth(sensorWidth, magnificationFromDistance(distance, focalLength));
-      this.#distance = {text, fieldWidth: width};
-      this.act({fieldWidth: width});
-    } catch (error) {
-      if (!(error instanceof Problem)) throw error;
-      const problem = new Problem(error.parameter, text, error.wanted);
-      this.#distance = {text, problem};
-      this.dispatchEvent(new ShotProblemEvent(problem));
-      this.requestUpdate();
-    }
+  #foldHost(fold: FoldHost['fold']): FoldHost {
+    return {
+      ...this.#entryHost, fold, reading: this.#reading,
+      press: (place, what, changes) => { void this.#press(place, what, changes); },
+      done: (place) => this.#done(place),
+    };
   }
 }

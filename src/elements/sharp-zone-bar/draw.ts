@@ -19,7 +19,9 @@ export interface Sheet {
   readonly top: number;
   readonly ceiling: number;
   readonly table: number;
-  readonly rulerEnd: number;
+  /** Line on which the base's edges are named, and below it the tab of the focus. */
+  readonly edges: number;
+  readonly tab: number;
   readonly panel: number;
   readonly floor: number;
 }
@@ -46,12 +48,13 @@ export function sheetFor(width: number, outline: Outline, ends: readonly [number
   const left = (low + high) / 2 - (CAMERA_PX + room / 2) / scale;
   const ceiling = 10;
   const table = Math.round(ceiling + 8 + top * scale) + 0.5;
-  const rulerEnd = table + 36;
-  const panel = rulerEnd + 34;
+  const edges = table + 49;
+  const tab = table + 55;
+  const panel = tab + 36;
   const floor = panel + PANEL_PX;
   return {
     width, scale, left, right: left + width / scale, top: top + 8 / scale,
-    ceiling, table, rulerEnd, panel, floor, height: floor + 20,
+    ceiling, table, edges, tab, panel, floor, height: floor + 20,
   };
 }
 
@@ -92,6 +95,32 @@ export function slab(sheet: Sheet, from: number, to: number, tilt: number): read
   return [[x1, y1], [x2, y2], [x4, y4], [x3, y3]];
 }
 
+/** How a word beside a line is anchored, and where. */
+export interface Word {
+  readonly x: number;
+  readonly anchor: 'start' | 'end';
+}
+
+/** Most px that a letter of the drawing is wide, about. */
+const LETTER_PX = 7.4;
+
+/**
+ * Where a word stands beside a place so that it stays on the sheet and off a line.
+ * @param x - px of the place
+ * @param gap - px between the place and the word
+ * @param anchor - side on which it stands where both are free: `end` is left of the place
+ * @param off - px of a line that is not to run through it
+ */
+export function beside({width}: Sheet, text: string, x: number, gap: number, anchor: Word['anchor'], off?: number): Word {
+  const long = text.length * LETTER_PX;
+  const at = (side: Word['anchor']): Word => ({x: side === 'end' ? x - gap : x + gap, anchor: side});
+  const fits = ({x: from, anchor: side}: Word): boolean => {
+    const [left, right] = side === 'end' ? [from - long, from] : [from, from + long];
+    return left >= 0 && right <= width && !(off !== undefined && off > left - 4 && off < right + 4);
+  };
+  return [at(anchor), at(anchor === 'end' ? 'start' : 'end')].find(fits) ?? at(anchor);
+}
+
 /** One line of the engraved scale. */
 export interface Tick {
   readonly x: number;
@@ -102,14 +131,17 @@ export interface Tick {
 const DECIMAL = [1, 2, 5, 10, 20, 50, 100, 200, 500, 1000, 2000, 5000];
 const BINARY = [1 / 16, 1 / 8, 1 / 4, 1 / 2, 1, 2, 5, 10, 20, 50, 100, 200];
 
-/** The scale as a ruler would have it: lines no closer than 4 px, numbers no closer than 36. */
-export function ticks(sheet: Sheet, unit: LengthUnit): readonly Tick[] {
+/**
+ * The scale as a ruler would have it: lines no closer than 4 px, numbers no closer than 40.
+ * @param number - writes what is no fraction of an inch
+ */
+export function ticks(sheet: Sheet, unit: LengthUnit, number: (value: number) => string): readonly Tick[] {
   const per = unit === 'in' ? MM_PER_INCH : 1;
   const steps = unit === 'in' ? BINARY : DECIMAL;
   const widest = steps[steps.length - 1] as number;
-  const number = steps.find((step) => step * per * sheet.scale >= 36) ?? widest;
-  const line = steps.find((step) => step * per * sheet.scale >= 4 && Number.isInteger(number / step)) ?? number;
-  const numbered = Math.round(number / line);
+  const apart = steps.find((step) => step * per * sheet.scale >= 40) ?? widest;
+  const line = steps.find((step) => step * per * sheet.scale >= 4 && Number.isInteger(apart / step)) ?? apart;
+  const numbered = Math.round(apart / line);
   const first = Math.ceil(sheet.left / per / line);
   const count = Math.max(0, Math.floor(sheet.right / per / line) - first + 1);
   return Array.from({length: count}, (_, at): Tick => {
@@ -119,17 +151,16 @@ export function ticks(sheet: Sheet, unit: LengthUnit): readonly Tick[] {
     return {
       x: across(sheet, value * per),
       long: full ? 2 : (2 * index) % numbered === 0 ? 1 : 0,
-      label: full ? fraction(unit === 'cm' ? value / 10 : value) : '',
+      label: full ? fraction(unit === 'cm' ? value / 10 : value, number) : '',
     };
   });
 }
 
-function fraction(value: number): string {
+function fraction(value: number, number: (value: number) => string): string {
   const size = Math.abs(value);
   const over = Math.floor(size);
   const part = {0.25: '¼', 0.5: '½', 0.75: '¾'}[size - over];
-  const text = part && size !== 0 ? `${over || ''}${part}` : String(+size.toFixed(2));
-  return value < 0 ? `−${text}` : text;
+  return part && size !== 0 ? `${value < 0 ? '−' : ''}${over || ''}${part}` : number(value);
 }
 
 /** Figure on its base as one path: feet, tips exactly where they are, a head; drawn to scale. */

@@ -4,7 +4,7 @@ import {airyDiameter, pupilToSubject, sensorToSubject, workingAperture} from '..
 import {axialToRuler} from '../../core/optics/outline.js';
 import type {Shot} from '../../core/shot/shot.js';
 import {framingOf, type ShotFraming} from '../../core/shot/framing.js';
-import {findWays, type Ways} from './ways.js';
+import {waysOfShot, type Ways} from '../../core/shot/ways-out.js';
 
 /**
  * Everything the element says of one shot. Marks are mm on a flat ruler on the table, zero at the base's front edge,
@@ -28,7 +28,7 @@ export interface Reading extends ShotFraming {
   /** Mark just before the lens; nothing nearer can be drawn. */
   readonly nearest: number;
   readonly airy: number;
-  /** mm from the sensor mark to the focus plane. */
+  /** mm from the mark of the sensor on the body to the focus plane. */
   readonly cameraDistance: number;
   readonly ways: Ways;
 }
@@ -53,6 +53,9 @@ export function readShot(shot: Shot): Reading {
     nearest: (fit.focusDepth - pupilToSubject(lens) * 0.98) * along,
     airy: airyDiameter(workingAperture(lens.aperture, lens.magnification, lens.pupilRatio)) / onePixel(picture),
     cameraDistance: sensorToSubject(lens.magnification, lens.focalLength),
-    ways: findWays(shot, framed),
+    ways: waysOfShot(shot, framed),
   };
 }
+
+/** Whether one frame will not do, wherever the focus is. */
+export const needsStack = ({fit, ways}: Reading): boolean => fit.end !== null && !ways.ways.some(({kind}) => kind === 'refocus');

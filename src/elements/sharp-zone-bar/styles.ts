@@ -3,16 +3,23 @@ import {css} from 'lit';
 /** What only this element draws. */
 export const zoneStyles = css`
   .drawing { position: relative; min-inline-size: 0; direction: ltr; }
-  .set-up { margin-block-start: -0.4em; }
-  .set-up details[open] { padding-block-end: 0.8em; }
-  .set-up .note { margin-block-start: 0.6em; }
+  svg text { font-size: 12.5px; }
+  /* Folds: ruled lines one under the other; where there is room for two beside each other they are read across. */
+  .folds { display: grid; gap: 0 2em; margin-block-start: -0.4em; }
+  .folds > details { border-block-end: 1px solid var(--hairline); }
+  .folds > details[open] { padding-block-end: 0.8em; }
+  @container (min-width: 40em) { .plate > .fields { grid-template-columns: repeat(5, minmax(0, 1fr)); } }
+  @container (min-width: 46em) {
+    .folds { grid-template-columns: repeat(2, minmax(0, 1fr)); }
+    .folds > details[open] { grid-column: 1 / -1; }
+  }
   /* Labels of one or two lines, and every answer on the same rule. */
   .fields { row-gap: 0; }
   .fields > .field { grid-row: span 3; grid-template-rows: subgrid; margin-block-end: 0.7em; }
   .fields > .field > label { align-self: end; }
   .field:has(#sensor-format) { grid-column: 1 / -1; }
   @container (min-width: 22em) { .field:has(#sensor-format), .field:has(#ruler-length) { grid-column: span 2; } }
-  .group { display: grid; gap: 0.7em; padding-block-end: 0.6em; }
+  .group { display: grid; gap: 0.7em; grid-template-columns: minmax(0, 1fr); }
   .slide { display: flex; flex-wrap: wrap; align-items: center; gap: 0.2em 0.8em; font-size: 0.9em; }
   .slide input { flex: 1 1 10em; min-block-size: 40px; margin: 0; accent-color: var(--accent); }
   .slide output { min-inline-size: 5em; font-weight: 600; }
@@ -35,11 +42,17 @@ export const zoneStyles = css`
   .curves { display: flex; flex-wrap: wrap; align-items: end; gap: 0.6em 1.1em; margin-block-start: 0.5em; }
   .curves .pair { display: flex; }
   .curves .field { flex: 0 1 11em; }
-  .out { display: grid; gap: 0.45em; }
+  .out { display: grid; gap: 0.6em; }
+  .done { margin: 0; display: flex; flex-wrap: wrap; gap: 0.3em 0.8em; align-items: center; }
+  .done span { flex: 1 1 9em; font-weight: 600; }
   .line-of-way { display: grid; grid-template-columns: 3.4em minmax(0, 1fr); gap: 0 0.6em; }
   .line-of-way i { font-style: normal; }
   .line-of-way > span { color: currentColor; font-size: 1em; }
   .ways strong { margin-block-end: 0.15em; }
+  @container (max-width: 17em) {
+    .line-of-way { grid-template-columns: minmax(0, 1fr); }
+    .curves .pair { flex-wrap: wrap; }
+  }
   .solid { fill: currentColor; }
   .soft { fill: url(#hatch); stroke: currentColor; stroke-width: 1; }
   .soft.bare { stroke: none; }
@@ -62,7 +75,8 @@ export const zoneStyles = css`
   svg text.moves { font-weight: 600; }
   .handle { cursor: ew-resize; touch-action: pan-y; outline: none; }
   .hit { fill: transparent; stroke: none; }
-  .handle:focus-visible .hit { stroke: var(--accent); stroke-width: 2; }
+  .ring { fill: none; stroke: transparent; stroke-width: 2; }
+  .handle:focus-visible .ring { stroke: var(--accent); }
   .handle:hover .tab { stroke: currentColor; stroke-width: 1.5; }
   @media (forced-colors: active) {
     .dot { fill: Canvas; }

@@ -1,18 +1,14 @@
 import {html, nothing, svg, type SVGTemplateResult, type TemplateResult} from 'lit';
-import type {PhotoPoint} from '../../core/optics/ruler.js';
-import {Problem} from '../../core/problem.js';
-import type {Shot} from '../../core/shot/shot.js';
-import {textField} from '../shared/fields.js';
-import {length} from './lengths.js';
-import {fieldFromNotes, isSet, looksCropped, type RulerNotes} from './ruler-scale.js';
-import {RULER, rulerField} from './words.js';
-
-/** What of an open photo is shown here. */
-export interface ShownPhoto {
-  readonly width: number;
-  readonly height: number;
-  readonly preview: ImageBitmap;
-}
+import type {PhotoPoint} from '../../../core/optics/ruler.js';
+import {Problem} from '../../../core/problem.js';
+import {textField} from '../../shared/fields.js';
+import {withUnit} from '../entries.js';
+import type {RulerNotes, ShownPhoto} from '../ruler-notes.js';
+import {doneView} from '../ways-view.js';
+import type {FoldHost} from './host.js';
+import {fieldText} from './measuring-speech.js';
+import {fieldFromNotes, isSet, looksCropped} from './ruler-scale.js';
+import type {FoldWords} from './words/en.js';
 
 /** Share of the photo's width that the loupe shows. */
 const LOUPE_SHARE = 1 / 20;
@@ -34,38 +30,42 @@ export class RulerPhoto {
   ) {}
 
   /** The photo with its points, the length between them, and what comes of it. */
-  view(photo: ShownPhoto, shot: Shot, onApply: (changes: Partial<Shot>) => void): TemplateResult {
+  view(host: FoldHost, photo: ShownPhoto): TemplateResult {
+    const {fold, shot} = host;
+    const {say} = fold;
     const notes = this.notes();
     const [one, other] = notes.points;
     const found = fieldFromNotes(notes, photo, shot);
     const field = found instanceof Problem ? undefined : found;
     const active = this.#active === undefined ? undefined : notes.points[this.#active];
-    return html`<p class="note">${RULER.how}</p>
-      ${looksCropped(photo, shot) ? html`<p class="problem">${RULER.cropped}</p>` : nothing}
+    const useText = (width: number): string => fold.useField(say.length(width, shot.unit));
+    return html`<p class="note">${fold.rulerHow}</p>
+      ${looksCropped(photo, shot) ? html`<p class="problem">${fold.cropped}</p>` : nothing}
       <div class="ruler-photo" @focusin=${this.#look} @focusout=${this.#lookAway}>
         <canvas class="preview" width=${photo.preview.width} height=${photo.preview.height}></canvas>
-        <svg role="group" aria-label=${RULER.photo}>
+        <svg role="group" aria-label=${fold.photo}>
           <line class="under" x1=${per(one.x)} y1=${per(one.y)} x2=${per(other.x)} y2=${per(other.y)}></line>
           <line class="between" x1=${per(one.x)} y1=${per(one.y)} x2=${per(other.x)} y2=${per(other.y)}></line>
-          ${this.#point(0, one, photo)}${this.#point(1, other, photo)}
+          ${this.#point(fold, 0, one, photo)}${this.#point(fold, 1, other, photo)}
         </svg>
         <div class="loupe ${active && active.x < 0.5 ? 'end' : ''}" ?hidden=${!active} aria-hidden="true"><canvas width="240" height="240"></canvas></div>
       </div>
       <div class="fields">${textField({
-        id: 'ruler-length', label: RULER.apart, hint: RULER.apartHint, text: notes.apart,
+        id: 'ruler-length', say, label: fold.apart, hint: fold.apartHint, text: notes.apart,
         problem: found instanceof Problem && found.parameter === 'ruler-length' ? found : undefined,
-        onType: (apart) => { this.onMark({...this.notes(), apart}); },
+        onType: (apart) => { this.onMark({...this.notes(), apart: withUnit(apart, shot.unit)}); },
       })}</div>
-      ${found instanceof Problem && found.parameter !== 'ruler-length' ? html`<p class="problem">${RULER.together}</p>` : nothing}
-      ${field ? html`<p class="note">${rulerField(field, shot)}</p>
+      ${found instanceof Problem && found.parameter !== 'ruler-length' ? html`<p class="problem">${fold.together}</p>` : nothing}
+      ${doneView(host.words, host.done('rulerPhoto'))}
+      ${field ? html`<p class="note">${fieldText(fold, field, shot)}</p>
         <div><button type="button" ?disabled=${isSet(field, shot)}
-          @click=${() => { onApply({fieldWidth: field.fieldWidth}); }}>${RULER.use(length(field.fieldWidth, shot.unit))}</button></div>` : nothing}`;
+          @click=${() => { host.press('rulerPhoto', () => useText(field.fieldWidth), {fieldWidth: field.fieldWidth}); }}>${useText(field.fieldWidth)}</button></div>` : nothing}`;
   }
 
-  #point(at: 0 | 1, {x, y}: PhotoPoint, photo: ShownPhoto): SVGTemplateResult {
+  #point(fold: FoldWords, at: 0 | 1, {x, y}: PhotoPoint, photo: ShownPhoto): SVGTemplateResult {
     return svg`<svg x=${per(x)} y=${per(y)} width="1" height="1" overflow="visible">
-      <g class="point" role="slider" tabindex="0" data-point=${at} aria-label=${RULER.points[at]} aria-valuemin="0" aria-valuemax=${photo.width}
-        aria-valuenow=${Math.round(x * photo.width)} aria-valuetext=${RULER.at(x * photo.width, y * photo.height)}
+      <g class="point" role="slider" tabindex="0" data-point=${at} aria-label=${fold.points[at]} aria-valuemin="0" aria-valuemax=${photo.width}
+        aria-valuenow=${Math.round(x * photo.width)} aria-valuetext=${fold.at(fold.say.number(x * photo.width), fold.say.number(y * photo.height))}
         @keydown=${this.#key} @pointerdown=${this.#grip} @pointermove=${this.#move} @pointerup=${this.#release} @pointercancel=${this.#release}>
         <rect class="hit" x=${-REACH} y=${-REACH} width=${2 * REACH} height=${2 * REACH}></rect>
         <path class="under" d="M-13 0h9M4 0h9M0 -13v9M0 4v9"></path><path class="cross" d="M-13 0h9M4 0h9M0 -13v9M0 4v9"></path>

@@ -1,11 +1,12 @@
-import {clicks} from '../../core/exposure/clicks.js';
-import {afterStops, lightStops} from '../../core/exposure/stops.js';
-import {bestStack, stackFrames, type Stack, type StackChoice, type StackJob} from '../../core/optics/stack.js';
-import {Problem} from '../../core/problem.js';
-import type {Shot} from '../../core/shot/shot.js';
-import {sensorDetail, type SaidDetail} from './detail.js';
-import type {Reading} from './reading.js';
-import {paid} from './ways.js';
+import {clicks} from '../../../core/exposure/clicks.js';
+import {afterStops, lightStops} from '../../../core/exposure/stops.js';
+import {bestStack, stackFrames, type Stack, type StackChoice, type StackJob} from '../../../core/optics/stack.js';
+import {Problem} from '../../../core/problem.js';
+import type {Shot} from '../../../core/shot/shot.js';
+import {paidByShutter} from '../../../core/shot/ways-out.js';
+import type {SaidDetail} from '../detail.js';
+import type {Reading} from '../reading.js';
+import {sensorDetail} from './detail-contrast.js';
 
 /** Several frames in place of one. */
 export interface StackOffer {
@@ -19,8 +20,8 @@ export interface StackOffer {
 /** Time to turn the ring and wait until nothing sways, s. Common practice, no source. */
 export const SETTLE_SECONDS = 2;
 
-/** Whether one frame will not do, wherever the focus is. */
-export const needsStack = ({fit, ways}: Reading): boolean => fit.end !== null && !ways.ways.some(({kind}) => kind === 'refocus');
+/** Apertures that differ by less, as a share, are the same click. */
+export const SAME_APERTURE = 1e-6;
 
 /** The frames that would hold the figure; `undefined` when nobody would take so many at any aperture. */
 export function stackOffer(reading: Reading, detail: SaidDetail): StackOffer | undefined {
@@ -33,7 +34,7 @@ export function stackOffer(reading: Reading, detail: SaidDetail): StackOffer | u
       shutterFor: (aperture) => afterStops('shutter', shot.shutter, -lightStops('aperture', shot.aperture, aperture)),
     });
     const frames = unlessTooMany(() => stackFrames(job).frames) ?? [];
-    return {frames, best, changes: paid(shot, best.aperture, shot.focus).changes};
+    return {frames, best, changes: paidByShutter(shot, best.aperture, shot.focus).changes};
   });
 }
 

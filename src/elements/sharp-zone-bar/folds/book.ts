@@ -1,0 +1,7 @@
+import {WordBook} from '../../shared/languages.js';
+import type {FoldWords} from './words/en.js';
+
+/** What stands behind the folds, by language. */
+export const foldBook = new WordBook<FoldWords>({
+  en: () => import('./words/en.js'),
+});

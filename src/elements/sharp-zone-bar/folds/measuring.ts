@@ -1,0 +1,3 @@
+export {distanceView} from './distance-price.js';
+export {ownLimitView} from './own-limit.js';
+export {RulerPhoto} from './ruler-photo.js';

@@ -1,0 +1,117 @@
+import {html, nothing, type TemplateResult} from 'lit';
+import {fieldWidth, magnificationFromDistance} from '../../../core/optics/lens.js';
+import {SENSOR_FORMATS, nearestFormat} from '../../../core/optics/sensors.js';
+import {Problem} from '../../../core/problem.js';
+import type {ApertureShown, Shot} from '../../../core/shot/shot.js';
+import {readLength, readNumber, type LengthUnit} from '../../../core/units.js';
+import {choiceField, textField} from '../../shared/fields.js';
+import {apertureField, lengthField, millimetreField, withUnit} from '../entries.js';
+import {acrossText} from '../speech.js';
+import type {FoldHost} from './host.js';
+
+/** What reaches past the base, and how the camera looks at it. */
+export function figureView(host: FoldHost): TemplateResult {
+  const {fold, shot, field, type} = host;
+  const {say} = fold;
+  return html`<div class="fields">
+    ${lengthField(host, 'overhangFront', fold.overhangFront)}${lengthField(host, 'overhangFrontHeight', fold.overhangFrontHeight)}
+    ${lengthField(host, 'overhangBack', fold.overhangBack)}${lengthField(host, 'overhangBackHeight', fold.overhangBackHeight)}
+    ${lengthField(host, 'figureHeight', fold.figureHeight)}
+    ${field('tilt', fold.tilt, {
+      write: () => `${say.number(shot.tilt, 1)}°`, onType: (text) => { type('tilt', readNumber(text) === undefined ? text : `${text.trim()}°`); },
+    })}
+  </div>`;
+}
+
+/** What becomes of the frame, and what still counts as sharp. */
+export function pictureView({fold, shot, reading, field, act}: FoldHost): TemplateResult {
+  const {say} = fold;
+  return html`<div class="fields">
+      ${field('pictureWidth', fold.pictureWidth, {inputmode: 'numeric'})}
+      ${field('frameWidth', fold.frameWidth, {inputmode: 'numeric'})}
+      ${field('blurLimit', fold.blurLimit, {inputmode: 'decimal'})}
+      ${choiceField<LengthUnit>({
+        id: 'unit', label: fold.unit, value: shot.unit, options: [['mm', 'mm'], ['cm', 'cm'], ['in', 'in']], onChoose: (unit) => { act({unit}); },
+      })}
+    </div>
+    ${reading ? html`<p class="note">${fold.kept(`${say.number(reading.picture.keptWidth, 1)}\u00a0mm`, acrossText({say}, reading.pixelsAcross))}</p>` : nothing}`;
+}
+
+/** Where the camera stands and what it can do. A distance can be typed instead of the field width. */
+export class CameraFold {
+  /** The distance as typed, while it holds. */
+  #distance: {readonly text: string; readonly problem?: Problem; readonly fieldWidth?: number} | undefined;
+
+  view(host: FoldHost): TemplateResult {
+    const {fold, shot, field, act} = host;
+    return html`<div class="fields">
+      ${this.#distanceField(host)}
+      ${lengthField(host, 'room', fold.room, fold.roomHint)}
+      ${field('shutter', fold.say.settingName('shutter'))}
+      ${sensorFields(host)}
+      ${apertureField(host, 'apertureWidest', fold.apertureWidest)}${apertureField(host, 'apertureSmallest', fold.apertureSmallest)}
+      ${choiceField<ApertureShown>({
+        id: 'aperture-shown', label: fold.apertureShown, value: shot.apertureShown,
+        options: [['marked', fold.marked], ['working', fold.working]], onChoose: (apertureShown) => { act({apertureShown}); },
+      })}
+      ${field('pupilRatio', fold.pupilRatio, {hint: fold.pupilRatioHint, inputmode: 'decimal'})}
+    </div>`;
+  }
+
+  #distanceField({fold, shot, reading, act, refused}: FoldHost): TemplateResult {
+    const typed = this.#distance;
+    // Once the field is framed anew, what was typed is no longer true.
+    const holds = typed && (typed.problem || typed.fieldWidth === shot.fieldWidth) ? typed : undefined;
+    return textField({
+      id: 'camera-distance', say: fold.say, label: fold.distance, hint: fold.distanceHint, problem: holds?.problem,
+      text: holds?.text ?? (reading ? fold.say.fieldLength(reading.cameraDistance, shot.unit) : ''),
+      onType: (typedText) => {
+        const text = withUnit(typedText, shot.unit);
+        try {
+          const distance = readLength('camera-distance', text, shot.unit);
+          if (distance instanceof Problem) throw distance;
+          const width = fieldWidth(shot.sensorWidth, magnificationFromDistance(distance, shot.focalLength));
+          this.#distance = {text, fieldWidth: width};
+          act({fieldWidth: width});
+        } catch (error) {
+          if (!(error instanceof Problem)) throw error;
+          const problem = new Problem(error.parameter, text, error.wanted);
+          this.#distance = {text, problem};
+          refused(problem);
+        }
+      },
+    });
+  }
+}
+
+/** A size within this share of a usual format goes by its name. */
+const SAME_FORMAT = 0.012;
+
+function sensorFields(host: FoldHost): TemplateResult {
+  const {fold} = host;
+  const {sensorWidth, sensorHeight} = host.shot;
+  const {format, off} = nearestFormat(sensorWidth, sensorHeight);
+  const upright = sensorHeight > sensorWidth;
+  return html`${choiceField<string>({
+      id: 'sensor-format', label: fold.format, value: off < SAME_FORMAT ? format.id : 'own',
+      options: [...SENSOR_FORMATS.map(({id, name, width, height}) => [id, `${fold.formats[id] ?? fold.say.typed(name)} (${fold.say.number(width, 2)} × ${fold.say.number(height, 2)})`] as const), ['own', fold.own]],
+      onChoose: (id) => {
+        const found = SENSOR_FORMATS.find((each) => each.id === id);
+        if (found) host.act(upright ? {sensorWidth: found.height, sensorHeight: found.width} : {sensorWidth: found.width, sensorHeight: found.height});
+      },
+    })}
+    ${millimetreField(host, 'sensorWidth', fold.sensorWidth)}${millimetreField(host, 'sensorHeight', fold.sensorHeight)}
+    ${choiceField<'wide' | 'tall'>({
+      id: 'held', label: fold.held, value: upright ? 'tall' : 'wide', options: [['wide', fold.landscape], ['tall', fold.portrait]],
+      onChoose: (held) => { if ((held === 'tall') !== upright) host.act(turned(host.shot)); },
+    })}`;
+}
+
+/** The camera turned by a quarter where it stands: magnification and pixels per mm stay. */
+function turned({sensorWidth, sensorHeight, fieldWidth, frameWidth}: Shot): Partial<Shot> {
+  const share = sensorHeight / sensorWidth;
+  return {
+    sensorWidth: sensorHeight, sensorHeight: sensorWidth, fieldWidth: fieldWidth * share,
+    frameWidth: Math.max(1, Math.round(frameWidth * share)),
+  };
+}
