@@ -224,6 +224,10 @@ describe('gray-card-check', () => {
     expect(el.shutter).to.be.closeTo(0.5, 1e-9);
     expect([el.aperture, el.iso, el.correction, changes.length]).to.deep.equal([8, 100, 1, 1]);
     expect(el.shadowRoot?.querySelector('.ways')).to.equal(null);
+    expect(words(el)).to.contain('Done: the next shot is set to');
+    button(el, 'Undo')?.click();
+    await el.updateComplete;
+    expect([el.shutter, el.correction]).to.deep.equal([0.25, 0]);
   });
 
   it('tells a veil over everything from a mirrored lamp', async () => {
@@ -284,6 +288,34 @@ describe('gray-card-check', () => {
       await dragTo([right + 2, bottom + 2], [right - 10, bottom - 8]);
       expect(bench.lying().patches.white.width).to.be.below(before.width);
       expect(bench.lying().patches.white.x).to.equal(before.x);
+    });
+
+    it('have names in words that keep apart and inside, from close by and on the whole shot, at 280 px', async () => {
+      const box = await fixture<HTMLElement>(html`<div><gray-card-check></gray-card-check></div>`);
+      box.style.width = '280px';
+      const el = box.querySelector('gray-card-check') as GrayCardCheck;
+      const check = () => {
+        const area = stage(el).getBoundingClientRect();
+        const names = PATCHES.map((patch) => mark(el, patch).querySelector('.name') as SVGTextElement);
+        expect(names.map((name) => name.textContent)).to.deep.equal(['White', 'Gray', 'Black']);
+        const rects = names.map((name) => name.getBoundingClientRect());
+        rects.forEach(({left, right, top, bottom}, at) => {
+          expect(left >= area.left && right <= area.right && top >= area.top && bottom <= area.bottom, `${names[at]?.textContent} inside`).to.equal(true);
+          for (const other of rects.slice(at + 1)) {
+            expect(right <= other.left || other.right <= left || bottom <= other.top + 2 || other.bottom <= top + 2, 'apart').to.equal(true);
+          }
+        });
+      };
+      // card-neutral's card is small, low and far to the left
+      await el.open(await shot('card-neutral'));
+      await settled(el, () => isRead(el));
+      check();
+      button(el, 'Show the whole shot')?.click();
+      await el.updateComplete;
+      check();
+      await el.open(await shot('nocard-warm'));
+      await settled(el, () => verdict(el).includes('No gray card'));
+      check();
     });
 
     it('are typed, and text that does not read stays with its reason', async () => {
@@ -358,6 +390,15 @@ describe('gray-card-check', () => {
       expect(taken[2]).to.match(/^G\/R 0\.\d{3} G\/B 3\.\d{3}$/);
     });
 
+    it('keeps the point in what goes into other programs, whatever the page writes', async () => {
+      const page = await fixture<HTMLElement>(html`<div lang="de"><gray-card-check></gray-card-check></div>`);
+      const el = page.querySelector('gray-card-check') as GrayCardCheck;
+      await el.open(await cardPicture(lightsOf('card-warm')));
+      await settled(el, () => verdict(el).includes('zu trauen'));
+      expect(verdict(el)).to.match(/Rot mit 0,4\d und Blau mit 3,\d\d multiplizieren/);
+      expect(gains(el).red).to.be.closeTo(0.47, 0.02);
+    });
+
     it('says so softly where the clipboard is out of reach', async () => {
       lend(() => Promise.reject(new DOMException('no', 'NotAllowedError')));
       const el = await withFile(await cardPicture(ordinary()));
@@ -416,6 +457,13 @@ describe('gray-card-check', () => {
       await el.open(await shot('card-neutral'));
       await reader.open(await shot('nocard-warm'));
       await settled(el, () => words(el).includes('These gains may not hold'));
+      expect(words(el)).to.contain('its gains may not hold for the photo in the tonal chart');
+      // Why stands right above the picture that shows it.
+      const holds = el.shadowRoot?.querySelector('.holds');
+      expect(holds?.textContent).to.contain('These gains may not hold').and.contain('lit differently');
+      await settled(el, () => el.shadowRoot?.querySelector('.wiped') !== null);
+      expect(holds?.nextElementSibling?.className).to.equal('wiped');
+      await expect(el).to.be.accessible();
       expect(words(el)).to.match(/lit differently from the card: red [\d.]+ stops? stronger and blue [\d.]+ stops? weaker against green/);
     });
 

@@ -1,4 +1,4 @@
-import {expect, fixture, html, oneEvent} from '@open-wc/testing';
+import {expect, fixture, html, oneEvent, waitUntil} from '@open-wc/testing';
 import {sendKeys, sendMouse} from '@web/test-runner-commands';
 import '../../src/elements/settings-trail/define.js';
 import '../../src/elements/stop-trade-dial/define.js';
@@ -312,6 +312,19 @@ f/11, one stop darker"></settings-trail>`);
     await el.updateComplete;
     expect(taken(el)).to.deep.equal(['f/8 at 1/60 s', 'f/11 at 1/30 s']);
     expect(root(el).querySelector('.example')).to.equal(null);
+  });
+
+  it('speaks German with decimal commas, and gives the list away with points', async () => {
+    const page = await fixture<HTMLElement>(html`<div lang="de"><settings-trail steps="f/2,8 1/25; f/5.6 1/6"></settings-trail></div>`);
+    const el = page.querySelector('settings-trail') as SettingsTrail;
+    await el.updateComplete;
+    expect(verdict(el)).to.equal('Beide Schritte geben gleich viel Licht.');
+    expect(taken(el)).to.deep.equal(['f/2,8 bei 1/25 s', 'f/5,6 bei 1/6 s']);
+    Object.defineProperty(navigator, 'clipboard', {configurable: true, value: {writeText: () => Promise.reject(new Error('not allowed'))}});
+    [...root(el).querySelectorAll('button')].find((button) => button.textContent === 'Liste kopieren')?.click();
+    await waitUntil(() => root(el).querySelector('#copy'), 'the list to take by hand');
+    delete (navigator as {clipboard?: unknown}).clipboard;
+    expect(root(el).querySelector<HTMLTextAreaElement>('#copy')?.value).to.equal('f/2.8, 1/25 s\nf/5.6, 1/6 s');
   });
 
   it('keeps its mends while it is moved', async () => {

@@ -4,4 +4,8 @@ import type {CardWords} from './words/en.js';
 /** What is said before a card shot is open, by language. */
 export const cardBook = new WordBook<CardWords>({
   en: () => import('./words/en.js'),
+  de: () => import('./words/de.js'),
+  fr: () => import('./words/fr.js'),
+  es: () => import('./words/es.js'),
+  pl: () => import('./words/pl.js'),
 });

@@ -4,4 +4,8 @@ import type {SheetWords} from './words/en.js';
 /** What is said of an open card shot, by language. */
 export const sheetBook = new WordBook<SheetWords>({
   en: () => import('./words/en.js'),
+  de: () => import('./words/de.js'),
+  fr: () => import('./words/fr.js'),
+  es: () => import('./words/es.js'),
+  pl: () => import('./words/pl.js'),
 });

@@ -126,7 +126,7 @@ export function evenText(words: SheetWords, reading: CardReading, patch: Patch):
 
 /** The codes of a patch: `118 117 117`. */
 export function codesText(reading: CardReading, patch: Patch): string {
-  return tight([reading[patch].red, reading[patch].green, reading[patch].blue].map(({code}) => Math.round(code)).join(' '));
+  return [reading[patch].red, reading[patch].green, reading[patch].blue].map(({code}) => Math.round(code)).join(' ');
 }
 
 // —— gains to copy ——

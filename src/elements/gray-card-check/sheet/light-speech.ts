@@ -29,15 +29,15 @@ export function castText(words: SheetWords, cast: Cast): string {
   return words.castNone;
 }
 
-/** The same as a colour temperature, where it means something, and what its unit is. */
-export function temperatureText(words: SheetWords, {temperature, miredShift, warmer}: Cast): string {
-  if (!temperature || miredShift === undefined) return words.noTemperature;
+/** The same as a colour temperature, where it means something, and what a mired is where they are counted. */
+export function temperatureText(words: SheetWords, {temperature, miredShift, warmer}: Cast): {readonly text: string; readonly note?: string} {
+  if (!temperature || miredShift === undefined) return {text: words.noTemperature};
   const {say} = words;
   const kelvin = (value: number): string => `${say.whole(value)}${NBSP}K`;
   const [now, neutral] = [kelvin(Math.round(temperature.kelvin / KELVIN_STEP) * KELVIN_STEP), kelvin(NEUTRAL_KELVIN)];
   const mired = Math.round(Math.abs(miredShift));
-  if (!warmer || mired === 0) return words.temperature(now, neutral);
-  return `${words.temperatureOff(now, neutral, `${say.number(mired)}${NBSP}mired`, miredShift > 0 ? 'warmer' : 'cooler')} ${words.miredIs}`;
+  if (!warmer || mired === 0) return {text: words.temperature(now, neutral)};
+  return {text: words.temperatureOff(now, neutral, `${say.number(mired)}${NBSP}mired`, miredShift > 0 ? 'warmer' : 'cooler'), note: words.miredIs};
 }
 
 /** A change of the set-up between card and photo. */

@@ -19,12 +19,14 @@ export interface NamePlace {
 
 /** Nearer than this to the upper or lower edge a name has no room there, share of what is shown. */
 const NEAR_EDGE = 0.14;
-/** Nearer than this to the left edge a name has no room to the left. */
-const NEAR_LEFT = 0.2;
-/** From a frame to the foot of a name above it, under it, and under another name that stands there, CSS px. */
+/** Nearer than this to an edge at the side a name has no room between, share of what is shown. */
+const NEAR_SIDE = 0.2;
+/** Closer together than this, names of frames in a row would run into each other, share of what is shown. */
+const CLOSE = 0.14;
+/** From a frame to the foot of a name above it and under it, and from name to name in a staircase, CSS px. */
 const ABOVE = -7;
 const UNDER = 18;
-const SECOND_ROW = 34;
+const STAIR = 16;
 /** From a frame to a name beside it; on the right there is the handle. */
 const BESIDE = 8;
 const PAST_HANDLE = 16;
@@ -32,31 +34,42 @@ const PAST_HANDLE = 16;
 const TO_FOOT = 4;
 
 /**
- * Places for the names of the three frames that keep apart however small the card is: on a card that lies across, the
- * outer two lean outwards and the middle one stands on the other side; on one that stands, they all stand beside it.
+ * Places for the names of the three frames that keep apart however small the card is. On a card that lies across, the
+ * outer two lean outwards and the middle one stands on the other side; where there is no room for that they are a
+ * staircase, the outermost the highest. On a card that stands, all are beside it.
  */
 export function namePlaces(boxes: Readonly<Record<Patch, Box>>): Readonly<Record<Patch, NamePlace>> {
   const {white, gray, black} = boxes;
   const [across, down] = [middle(black).x - middle(white).x, middle(black).y - middle(white).y];
   if (Math.abs(down) > Math.abs(across)) return {white: beside(white), gray: beside(gray), black: beside(black)};
   const isUnder = Math.min(white.y, black.y) < NEAR_EDGE;
-  const hasRoomUnder = gray.y + gray.height < 1 - NEAR_EDGE;
-  const leftwards = (box: Box): NamePlace => ({...edge(box, isUnder, UNDER), x: box.x + box.width, anchor: 'end', right: 0});
-  const rightwards = (box: Box): NamePlace => ({...edge(box, isUnder, UNDER), x: box.x, anchor: 'start', right: 0});
+  const [left, right] = across > 0 ? [white, black] : [black, white];
+  const hasRoom = {left: left.x + left.width > NEAR_SIDE, right: right.x < 1 - NEAR_SIDE, across: !isUnder && gray.y + gray.height < 1 - NEAR_EDGE};
+  const isClose = Math.abs(across) / 2 < CLOSE;
+  if (!hasRoom.left || !hasRoom.right || (isClose && !hasRoom.across)) {
+    const [anchor, ...order] = hasRoom.right || !hasRoom.left ? ['start', right, gray, left] as const : ['end', left, gray, right] as const;
+    const stair = (box: Box): NamePlace => leaning(box, isUnder, anchor, order.indexOf(box));
+    return {white: stair(white), gray: stair(gray), black: stair(black)};
+  }
+  const outer = (box: Box): NamePlace => leaning(box, isUnder, box === left ? 'end' : 'start', 0);
   return {
-    white: (across > 0 ? leftwards : rightwards)(white),
-    gray: {...edge(gray, isUnder || hasRoomUnder, isUnder ? SECOND_ROW : UNDER), x: middle(gray).x, anchor: 'middle', right: 0},
-    black: (across > 0 ? rightwards : leftwards)(black),
+    white: outer(white), black: outer(black),
+    gray: {...edge(gray, isUnder || hasRoom.across, 0), x: middle(gray).x, anchor: 'middle', right: 0},
   };
 }
 
 const middle = ({x, y, width, height}: Box): {readonly x: number; readonly y: number} => ({x: x + width / 2, y: y + height / 2});
 
-const edge = ({y, height}: Box, isUnder: boolean, under: number): {readonly y: number; readonly down: number} => (
-  isUnder ? {y: y + height, down: under} : {y, down: ABOVE});
+const edge = ({y, height}: Box, isUnder: boolean, row: number): {readonly y: number; readonly down: number} => (
+  isUnder ? {y: y + height, down: UNDER + row * STAIR} : {y, down: ABOVE - row * STAIR});
+
+/** Above or under a frame, from one of its corners on outwards. */
+function leaning(box: Box, isUnder: boolean, anchor: 'start' | 'end', row: number): NamePlace {
+  return {...edge(box, isUnder, row), x: anchor === 'start' ? box.x : box.x + box.width, anchor, right: 0};
+}
 
 function beside(box: Box): NamePlace {
   const {y} = middle(box);
-  return box.x < NEAR_LEFT ? {x: box.x + box.width, y, anchor: 'start', right: PAST_HANDLE, down: TO_FOOT}
+  return box.x < NEAR_SIDE ? {x: box.x + box.width, y, anchor: 'start', right: PAST_HANDLE, down: TO_FOOT}
     : {x: box.x, y, anchor: 'end', right: -BESIDE, down: TO_FOOT};
 }

@@ -26,7 +26,7 @@ export function patchesTable(words: SheetWords, reading: CardReading): TemplateR
     <thead><tr>${[name, codes, off, even].map((column) => html`<th scope="col">${column}</th>`)}</tr></thead>
     <tbody>${PATCHES.map((patch) => html`<tr>
       <th scope="row">${words.patches[patch]}${lineSample(patch)}</th>
-      <td dir="ltr">${codesText(reading, patch)}</td>
+      <td class="codes" dir="ltr">${codesText(reading, patch)}</td>
       <td dir="auto" class=${mark(patch, false)}>${offText(words, reading, patch)}</td>
       <td dir="auto" class=${mark(patch, true)}>${evenText(words, reading, patch)}</td></tr>`)}</tbody></table>`;
 }

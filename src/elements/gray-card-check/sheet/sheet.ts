@@ -113,14 +113,15 @@ export class CardSheet {
 
   #renderLight({cast, trusted, gains}: GrayCard): TemplateResult {
     const words = this.host.words();
-    return html`${cast && trusted ? html`<h3>${words.light}</h3>
-      <p class="said">${castText(words, cast)} ${temperatureText(words, cast)}</p>` : nothing}
-      ${gains ? html`<h3>${words.gains}</h3>${trusted ? nothing : html`<p class="problem">${words.doubtful}</p>`}
+    const temperature = cast && trusted ? temperatureText(words, cast) : undefined;
+    return html`${cast && temperature ? html`<h3>${words.light}</h3><p class="said">${castText(words, cast)} ${temperature.text}</p>
+      ${temperature.note ? html`<p class="note">${temperature.note}</p>` : nothing}` : nothing}
+      ${gains ? html`<h3>${words.gains}</h3>${trusted ? nothing : html`<p class="problem">${words.doubtful}</p>`}<p class="note">${words.gainsAre}</p>
         ${gainsView(words, gains, this.#copied, (copied) => {
           this.#copiedOf = gains;
           this.#copied = copied;
           this.host.changed();
-        })}<p class="note">${words.gainsAre}</p>` : nothing}`;
+        })}` : nothing}`;
   }
 
   #renderFoot({photo}: CardShot): TemplateResult {

@@ -57,7 +57,16 @@ export const sheetStyles = css`
   .check { display: inline-flex; align-items: center; gap: 0.5em; min-block-size: 40px; cursor: pointer; }
   .check input { inline-size: 1.15em; block-size: 1.15em; margin: 0; accent-color: var(--accent); }
   .fields.of-marks { grid-template-columns: repeat(auto-fit, minmax(min(9em, 100%), 1fr)); }
-  @container (max-width: 25em) { table { font-size: 0.82em; } th, td { padding-inline-start: 0.3em; } td { white-space: normal; } .sample { display: none; } }
+  @container (max-width: 25em) {
+    table { font-size: 0.82em; hyphens: auto; }
+    th, td { padding-inline-start: 0.3em; }
+    td:not(.codes) { white-space: normal; }
+    .sample { display: none; }
+  }
+  @container (max-width: 14em) {
+    table { table-layout: fixed; font-size: 0.6em; }
+    th, th:first-child, td, td.codes { white-space: normal; overflow-wrap: anywhere; }
+  }
 
   @media (forced-colors: active) {
     .mark:focus-visible .line { stroke: Highlight; }
