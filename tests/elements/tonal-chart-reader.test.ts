@@ -158,6 +158,48 @@ describe('tonal-chart-reader', () => {
     expect(el.shadowRoot?.querySelectorAll('.sheet .ways').length).to.equal(1);
   });
 
+  describe('the verdict', () => {
+    /** Invented: 100 × 100 pixels of one gray with so many pixels of another, and a light patch that sets the highlights. */
+    const picture = (ground: number, other: number, pixels: number, highlight: number) => drawn(100, 100, (pen) => {
+      fill(pen, [ground, ground, ground], 0, 0, 100, 100);
+      fill(pen, [highlight, highlight, highlight], 0, 90, 100, 10);
+      fill(pen, [other, other, other], 0, 0, pixels, 1);
+    });
+    // What a photographer would say of each; where glints end, and that highlights belong two clicks below white, is common
+    // practice, no source. sRGB 220 is half a stop below 255, sRGB 80 is 3.6 stops (IEC 61966-2-1).
+    const cases = [
+      ['keeps a lit figure before dark', 40, 40, 0, 220, /^Keep it: nothing that matters is cut off, and the brightest tones lie 0\.5 stop below white\.$/],
+      ['leaves glints to the reader', 40, 255, 60, 220, /^Your call: red, green and blue reach white in only 0\.6% of the crop/],
+      ['leaves a black backdrop to the reader', 0, 0, 0, 220, /^Your call: 90% of the crop is black without detail/],
+      ['asks for more light where the figure can take it', 20, 20, 0, 80, /^Shoot again, 2 2\/3 stops brighter: the figure can take more light\.$/],
+      ['asks for light at all', 0, 0, 0, 0, /^Shoot again with more light: the crop is black all over\.$/],
+    ] as const;
+    for (const [name, ground, other, pixels, highlight, says] of cases) {
+      it(name, async () => {
+        const el = await withFile(await picture(ground, other, pixels, highlight));
+        expect(verdict(el).replaceAll('\u00a0', ' ')).to.match(says);
+      });
+    }
+
+    it('asks for other light where both ends are lost', async () => {
+      const el = await withFile(await picture(0, 0, 0, 255));
+      expect(verdict(el)).to.match(/^Change the light and shoot again: 10% of the crop is cut off at white and 90% at black/);
+    });
+  });
+
+  it('speaks the language of the page, and another when that changes', async () => {
+    const holder = await fixture<HTMLElement>(html`<div lang="de-AT"><tonal-chart-reader></tonal-chart-reader></div>`);
+    const el = holder.querySelector('tonal-chart-reader') as TonalChartReader;
+    await el.updateComplete;
+    expect(words(el)).to.contain('Foto wählen');
+    await el.open(await invented());
+    await settled(el, () => verdict(el) !== '');
+    expect(verdict(el)).to.match(/^Neu aufnehmen, .* dunkler: Rot, Grün und Blau sind in 12 % des Ausschnitts bei Weiß abgeschnitten\.$/);
+    holder.lang = 'pl';
+    await settled(el, () => verdict(el).startsWith('Powtórzyć'));
+    await expect(el).to.be.accessible();
+  });
+
   it('knows the intent: dark is right before a dark backdrop and not in an even picture', async () => {
     const file = await drawn(60, 60, (pen) => {
       fill(pen, [30, 30, 30], 0, 0, 60, 60);

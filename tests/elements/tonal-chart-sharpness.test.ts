@@ -123,6 +123,7 @@ describe('tonal-chart-reader: where is it sharp?', () => {
       const [, onRuler, behind] = /at (\d+) mm on the ruler, (\d+) mm behind the base’s front edge/.exec(finding(el)) ?? [];
       expect(Math.abs(Number(onRuler) - truth.focus_plane)).to.be.below(FOCUS_TOLERANCE_MM);
       expect(Math.abs(Number(behind) - (truth.focus_plane - truth.base_front))).to.be.below(FOCUS_TOLERANCE_MM);
+      const before = el.shot.focus;
       let change: ShotChangeEvent | undefined;
       el.addEventListener('shot-change', (event) => { change = event; });
       await pressed(el, 'behind the front edge');
@@ -130,6 +131,9 @@ describe('tonal-chart-reader: where is it sharp?', () => {
       expect(Math.round(el.shot.focus)).to.equal(Number(behind));
       expect(change?.changes.focus).to.equal(el.shot.focus);
       expect(words(el)).not.to.contain('Use what this photo shows');
+      await pressed(el, 'Undo');
+      await el.updateComplete;
+      expect(el.shot.focus).to.equal(before);
     });
 
     it('reckons the perspective from the lens while the middle is not read', async () => {
@@ -183,6 +187,24 @@ describe('tonal-chart-reader: where is it sharp?', () => {
     expect(section(el).querySelectorAll('.profile .kept').length).to.equal(0);
     expect(section(el).querySelectorAll('.profile .not-known').length).to.equal(1);
     expect(words(el) + section(el).innerHTML).not.to.match(/NaN|Infinity|undefined/);
+  });
+
+  it('reads a line once, and again only when something it depends on has changed', async () => {
+    const el = await fixture<TonalChartReader>(html`<tonal-chart-reader line="50% 90% 50% 70%"></tonal-chart-reader>`);
+    await el.open(await shot('aperture-f8.jpg'));
+    await settled(el, () => /focus|unknown/.test(finding(el)));
+    let asked = 0;
+    const photo = (el as unknown as {photo: {ask: (...args: unknown[]) => Promise<unknown>}}).photo;
+    const {ask} = photo;
+    photo.ask = (...args) => { asked++; return ask(...args); };
+    for (let update = 0; update < 5; update++) {
+      el.requestUpdate();
+      await el.updateComplete;
+      await new Promise((resolve) => { setTimeout(resolve, 20); });
+    }
+    expect(asked).to.equal(0);
+    el.line = {a: [0.5, 0.9], b: [0.5, 0.6]};
+    await settled(el, () => asked > 0);
   });
 
   it('moves an end by keys and by pointer, and lays the line through the crop', async () => {

@@ -31,8 +31,8 @@ const WELL_MOST = 0.25;
 /** Less room than this is too narrow to draw a measure of, px. */
 const MEASURE_ROOM = 8;
 /** Lines over the chart: the measures of the room left, and the figures of the wells. */
-const MEASURE_LINE = 17;
-const FIGURE_LINE = 34;
+const MEASURE_LINE = 19;
+const FIGURE_LINE = 38;
 
 /** The chart on a scale of light, with what is cut off in wells at its ends. */
 export function chartDrawing(words: SheetWords, view: ChartView): TemplateResult {

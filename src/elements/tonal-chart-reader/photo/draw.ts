@@ -22,7 +22,7 @@ export interface Layout {
 }
 
 /** Room for the dimension lines over the chart. */
-const HEADROOM = 40;
+const HEADROOM = 44;
 /** Room for both rows of figures under it. */
 const FOOTROOM = 44;
 

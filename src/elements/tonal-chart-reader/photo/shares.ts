@@ -10,7 +10,7 @@ export function shareText(say: Say, part: number): string {
 /** Measured stops to a tenth, without sign and unit: nothing finer was measured. */
 export function tenths(say: Say, amount: number): string {
   const size = Math.abs(amount);
-  return size > 0 && size < 0.05 ? `<${say.number(0.1, 1)}` : say.number(size, 1);
+  return size > 0 && size < 0.05 ? `<${say.number(0.1, 1)}` : say.fixed(size, 1);
 }
 
 /** The same with its unit. */

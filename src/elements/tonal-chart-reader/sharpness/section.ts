@@ -51,6 +51,8 @@ export class SharpnessSection {
   #subject: SharpnessSubject | undefined;
   #reading: LineReading | undefined;
   #readings = NO_READINGS;
+  /** Focus as it was before a reading was taken over, mm behind the front edge. */
+  #focusBefore: number | undefined;
   #showsHeat = false;
   #showsChange = true;
   #asked: readonly unknown[] = [];
@@ -230,8 +232,17 @@ export class SharpnessSection {
   #renderUse(): TemplateResult | typeof nothing {
     const behind = this.#focusReading?.behindFront;
     const {words, shot: {focus, unit}} = this.#now;
-    if (behind === undefined || Math.abs(behind - focus) < SAME_FOCUS) return nothing;
-    return html`<ul class="ways"><li><button type="button" @click=${() => { this.host.focus(behind); }}>
+    if (behind === undefined) return nothing;
+    const before = this.#focusBefore;
+    const set = (to: number, was: number | undefined) => () => {
+      this.#focusBefore = was;
+      this.host.focus(to);
+    };
+    if (Math.abs(behind - focus) < SAME_FOCUS) {
+      return before === undefined ? nothing : html`<div class="way-done"><p>${words.focusDone(rulerText(words, Math.abs(focus), unit), focus < 0)}</p>
+        <button type="button" @click=${set(before, undefined)}>${words.undo}</button></div>`;
+    }
+    return html`<ul class="ways"><li><button type="button" @click=${set(behind, focus)}>
       <strong>${words.setFocus(rulerText(words, Math.abs(behind), unit), behind < 0)}</strong><span>${words.setFocusFrom(rulerText(words, focus, unit))}</span></button></li></ul>`;
   }
 

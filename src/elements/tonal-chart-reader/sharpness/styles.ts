@@ -8,7 +8,7 @@ export const sharpnessStyles = css`
   .profile .softer { fill: url(#profile-softer); stroke: currentColor; stroke-width: 1; }
   .profile .sharper { fill: var(--accent); }
   .profile .dots { stroke: currentColor; stroke-width: 2; stroke-dasharray: 2 5; fill: none; }
-  .by-ruler .fields { grid-template-columns: repeat(auto-fit, minmax(min(9em, 100%), 1fr)); }
+  .by-ruler .fields { grid-template-columns: repeat(auto-fit, minmax(min(11em, 100%), 1fr)); }
   .kept { fill: currentColor; }
   .ink-hatch { stroke: currentColor; stroke-opacity: 0.45; }
   .accent-hatch { stroke: var(--accent); }

@@ -53,6 +53,8 @@ export const words = (say: Say): SharpnessWords => ({
   wrongMiddle: 'Der Wert beim + muss zwischen denen an den Enden liegen.',
   setFocus: (distance, before) => `Schärfe ${distance} ${before ? 'vor' : 'hinter'} die Vorderkante`,
   setFocusFrom: (now) => `Eingestellt ist jetzt ${now}. Übernehmen, was dieses Foto zeigt.`,
+  focusDone: (distance, before) => `Erledigt: Die Schärfe ist ${distance} ${before ? 'vor' : 'hinter'} die Vorderkante gestellt.`,
+  undo: 'Rückgängig',
 
   softerUp: 'weicher',
   curve: (least, most, unknown) => `Unschärfe entlang der Linie von A nach B: ${least} an der schärfsten, ${most} an der weichsten Stelle; ${unknown} davon unbekannt.`,

@@ -58,6 +58,8 @@ export const words = (say: Say) => ({
   wrongMiddle: 'The reading at the + has to lie between the two at the ends.',
   setFocus: (distance: string, before: boolean) => `Focus ${distance} ${before ? 'in front of' : 'behind'} the front edge`,
   setFocusFrom: (now: string) => `It is set to ${now} now. Use what this photo shows.`,
+  focusDone: (distance: string, before: boolean) => `Done: the focus is set ${distance} ${before ? 'in front of' : 'behind'} the front edge.`,
+  undo: 'Undo',
 
   // the curve
   softerUp: 'softer',

@@ -53,6 +53,8 @@ export const words = (say: Say): SharpnessWords => ({
   wrongMiddle: 'La lectura en el + debe estar entre las de los extremos.',
   setFocus: (distance, before) => `Enfocar ${distance} ${before ? 'por delante' : 'por detrás'} del borde`,
   setFocusFrom: (now) => `Ahora está en ${now}. Usar lo que muestra esta foto.`,
+  focusDone: (distance, before) => `Hecho: el enfoque queda ${distance} ${before ? 'por delante' : 'por detrás'} del borde.`,
+  undo: 'Deshacer',
 
   softerUp: 'más suave',
   curve: (least, most, unknown) => `Desenfoque en la línea de A a B: ${least} en lo más nítido, ${most} en lo más suave; ${unknown} desconocido.`,

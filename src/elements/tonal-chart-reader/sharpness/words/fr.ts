@@ -53,6 +53,8 @@ export const words = (say: Say): SharpnessWords => ({
   wrongMiddle: 'La lecture au + doit se trouver entre celles des deux bouts.',
   setFocus: (distance, before) => `Mise au point ${distance} ${before ? 'devant' : 'derrière'} le bord avant`,
   setFocusFrom: (now) => `Elle est réglée à ${now}. Prendre ce que montre cette photo.`,
+  focusDone: (distance, before) => `Fait : la mise au point est réglée ${distance} ${before ? 'devant' : 'derrière'} le bord avant.`,
+  undo: 'Annuler',
 
   softerUp: 'plus mou',
   curve: (least, most, unknown) => `Flou le long de la ligne de A à B : ${least} au plus net, ${most} au plus mou ; ${unknown} inconnu.`,

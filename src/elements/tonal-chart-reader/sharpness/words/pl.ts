@@ -53,6 +53,8 @@ export const words = (say: Say): SharpnessWords => ({
   wrongMiddle: 'Odczyt przy + musi leżeć między odczytami na końcach.',
   setFocus: (distance, before) => `Ostrość ${distance} ${before ? 'przed przednią krawędzią' : 'za przednią krawędzią'}`,
   setFocusFrom: (now) => `Teraz ustawione jest ${now}. Przyjąć to, co pokazuje to zdjęcie.`,
+  focusDone: (distance, before) => `Gotowe: ostrość ustawiona ${distance} ${before ? 'przed przednią krawędzią' : 'za przednią krawędzią'}.`,
+  undo: 'Cofnij',
 
   softerUp: 'bardziej miękko',
   curve: (least, most, unknown) => `Nieostrość wzdłuż linii od A do B: ${least} w najostrzejszym, ${most} w najbardziej miękkim miejscu; ${unknown} nieznane.`,
