@@ -1,7 +1,20 @@
-import {expect} from '@open-wc/testing';
+import {expect, waitUntil} from '@open-wc/testing';
+import {MARKUP, writePage} from './host-page.js';
 
 /** The files for a bare script tag, as built. */
 const FOLDER = '/dist/standalone/';
+
+interface List {
+  readonly imports: Readonly<Record<string, readonly string[]>>;
+  readonly words: Readonly<Record<string, Readonly<Record<string, readonly string[]>>>>;
+}
+
+/** What an element asks for by itself after it has said the first things, by tag: ways out that take long to find. */
+const AFTERWARDS: Readonly<Record<string, readonly string[]>> = {'backdrop-shade': ['core.suggest.js']};
+/** A photo is opened by parts that come with it. */
+const WITHOUT_PHOTO: Readonly<Record<string, string>> = {
+  'tonal-chart-reader': '<tonal-chart-reader>The chart</tonal-chart-reader>', 'gray-card-check': '<gray-card-check>The card</gray-card-check>',
+};
 
 describe('standalone files', () => {
   it('define their element, and loading one twice or beside the whole set is harmless', async () => {
@@ -30,4 +43,22 @@ describe('standalone files', () => {
     for (const chunk of chunks) if ((await text(chunk)).includes('litHtmlVersions')) withLit.push(chunk);
     expect(withLit).to.have.length(1);
   });
+
+  // The build counts these and no others as what a page loads before an element first works.
+  for (const [tag, markup] of Object.entries({...MARKUP, ...WITHOUT_PHOTO})) {
+    it(`${tag} asks for what is counted as first, and for nothing else`, async () => {
+      const {imports, words} = await (await fetch(`${FOLDER}integrity.json`)).json() as List;
+      const host = writePage(`<!doctype html><html lang="en"><title>One check</title>
+        <script type="module" src="${FOLDER}${tag}.js"></script>${markup}</html>`);
+      const plate = () => host.page.document.querySelector(tag)?.shadowRoot?.querySelector('[part~=plate]')?.textContent?.trim();
+      await waitUntil(plate, `${tag} says something`, {timeout: 15_000});
+      const asked = host.page.performance.getEntriesByType('resource').map(({name}) => name).filter((name) => name.endsWith('.js'));
+      host.frame.remove();
+      const counted = [`${tag}.js`, ...imports[`${tag}.js`] ?? [], ...words[`${tag}.js`]?.en ?? []];
+      const known = new Set([...counted, ...AFTERWARDS[tag] ?? []].map((name) => `${location.origin}${FOLDER}${name}`));
+      expect(asked.filter((name) => !known.has(name))).to.deep.equal([]);
+      // Each once, and all of them: otherwise too much would be counted.
+      for (const name of counted) expect(asked.filter((each) => each.endsWith(`/${name}`)), name).to.have.length(1);
+    });
+  }
 });
