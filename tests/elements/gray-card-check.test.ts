@@ -302,7 +302,9 @@ describe('gray-card-check', () => {
         rects.forEach(({left, right, top, bottom}, at) => {
           expect(left >= area.left && right <= area.right && top >= area.top && bottom <= area.bottom, `${names[at]?.textContent} inside`).to.equal(true);
           for (const other of rects.slice(at + 1)) {
-            expect(right <= other.left || other.right <= left || bottom <= other.top + 2 || other.bottom <= top + 2, 'apart').to.equal(true);
+            const [across, down] = [Math.max(left, other.left) - Math.min(right, other.right), Math.max(top, other.top) - Math.min(bottom, other.bottom)];
+            // Firefox counts the ink round the letters in, 2 px on each side.
+            expect(Math.max(across, down), 'px between two names').to.be.at.least(-4);
           }
         });
       };

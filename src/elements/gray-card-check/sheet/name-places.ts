@@ -26,7 +26,7 @@ const CLOSE = 0.14;
 /** From a frame to the foot of a name above it and under it, and from name to name in a staircase, CSS px. */
 const ABOVE = -7;
 const UNDER = 18;
-const STAIR = 16;
+const STAIR = 18;
 /** From a frame to a name beside it; on the right there is the handle. */
 const BESIDE = 8;
 const PAST_HANDLE = 16;
