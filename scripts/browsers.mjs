@@ -62,19 +62,21 @@ async function asked(question) {
 }
 
 /**
- * Starts a screen and WebKit's driver on it, at a port of its own, so that two runs do not meet.
- * @returns a function that ends both
+ * Starts a screen and WebKit's driver on it, at a port of its own, so that runs side by side do not meet.
+ * @returns what the runner has to find in its environment, and a function that ends both
  */
 export async function startWebKit() {
-  process.env.WEBKIT_PORT = String(await freePort());
-  const display = `:${90 + process.pid % 400}`;
+  const port = await freePort();
+  const display = `:${100 + port % 20_000}`;
   const screen = spawn('Xvfb', [display, '-screen', '0', '1280x1024x24', '-nolisten', 'tcp'], {stdio: 'ignore'});
   await pause(700);
-  const driver = spawn('WebKitWebDriver', [`--port=${webKitPort()}`], {
-    stdio: 'ignore', env: {...process.env, DISPLAY: display, WEBKIT_DISABLE_SANDBOX_THIS_IS_DANGEROUS: '1', LIBGL_ALWAYS_SOFTWARE: '1'},
+  const driver = spawn('WebKitWebDriver', [`--port=${port}`], {
+    stdio: 'ignore',
+    // Without a graphics card, buffers shared with one only cost time.
+    env: {...process.env, DISPLAY: display, WEBKIT_DISABLE_SANDBOX_THIS_IS_DANGEROUS: '1', LIBGL_ALWAYS_SOFTWARE: '1', WEBKIT_DISABLE_DMABUF_RENDERER: '1'},
   });
   await pause(700);
-  return () => { driver.kill(); screen.kill(); };
+  return {env: {WEBKIT_PORT: String(port)}, end: () => { driver.kill(); screen.kill(); }};
 }
 
 function freePort() {
