@@ -1,6 +1,7 @@
 import {NO_SHIFT} from '../core/tone/level.js';
 import type {Pixels} from '../core/tone/pixels.js';
 import {countTileRow, startTiles} from '../core/tone/tiles.js';
+import {decodeApart} from './apart.js';
 import {decodeBitmap, pixelsOf, previewOf} from './decode.js';
 import type {Breathe} from './decode.js';
 import {readCellMeans} from './jpeg-cells.js';
@@ -55,7 +56,7 @@ export async function develop(file: Blob, breathe: Breathe): Promise<Developed |
   const settings: PhotoSettings = facts.metadata ? await readSettings(bytes, facts) : {leftOut: []};
   let bitmap: ImageBitmap;
   try {
-    bitmap = await decodeBitmap(file);
+    bitmap = (facts.kind === 'jpeg' ? await decodeApart(bytes) : undefined) ?? await decodeBitmap(file);
   } catch {
     return refuse(NOT_EVERYWHERE[facts.kind] ?? 'damaged');
   }
