@@ -284,6 +284,50 @@ describe('shot-sheet', () => {
   });
 });
 
+describe('shot-sheet: in the language of the page', () => {
+  const german = () => fixture<ShotSheet>(html`<shot-sheet lang="de" aperture="f/5.6" shutter='0"3' iso="100" tilt="6.5" pay="iso" blur-limit="wide"
+    lights="key 180x180 at -230,-200,300 aim 0,0,45 power -1.5"></shot-sheet>`);
+
+  it('says labels, lamps and numbers in German, on the screen, as text and on the card', async () => {
+    const el = await german();
+    expect(verdict(el)).to.equal('f/5,6 · 0,3 s · ISO 100. Noch keine Aufnahme behalten.');
+    expect(words(el)).to.contain('Neigung nach unten, Grad6,5');
+    expect(words(el)).to.contain('key: Leuchtfläche 180 mm mal 180 mm · 230 mm links · 200 mm davor · 300 mm hoch · gerichtet auf: 45 mm hoch · 1 1/2 Blendenstufen schwächer');
+    expect(words(el)).to.contain('„wide“');
+    await opened(el);
+    const copied: string[] = [];
+    await withClipboard((text) => { copied.push(text); return Promise.resolve(); }, async () => {
+      await press(el, 'Reiner Text');
+      await until(el, () => copied.length);
+    });
+    expect(plain(copied[0])).to.contain('Aufnahme 1 f/5,6 · 0,3 s · ISO 100 Belichtung Ausgleich durch: ISO');
+    const [svg] = await savedBy(async () => { await press(el, 'SVG speichern'); });
+    expect(await svg?.blob.text()).to.contain('Neigung nach unten, Grad');
+    await expect(el).to.be.accessible();
+  });
+
+  it('hands links and files on as machines read them', async () => {
+    const el = await opened(await german());
+    expect(el.link).to.match(/#shot=1&aperture=f\/5\.6&shutter=0\.3s&iso=ISO100/);
+    const [file] = await savedBy(async () => { await press(el, 'Datei speichern'); });
+    expect((JSON.parse(await file?.blob.text() ?? '') as {shots: {values: {tilt: number}}[]}).shots[0]?.values.tilt).to.equal(6.5);
+  });
+
+  it('speaks another language when the page does, in what was fetched later too', async () => {
+    const el = await opened(await german());
+    await press(el, 'Diese Aufnahme behalten');
+    expect(message(el)).to.equal('Als Aufnahme 1 behalten.');
+    el.lang = 'pl';
+    await until(el, () => message(el) === 'Zachowano jako ujęcie 1.');
+    await until(el, () => words(el).includes('Kopiuj link'));
+    el.lang = 'fr';
+    await until(el, () => message(el) === 'Gardée comme prise de vue 1.');
+    await until(el, () => words(el).includes('Copier le lien'));
+    el.lang = 'es';
+    await until(el, () => words(el).includes('Copiar el enlace'));
+  });
+});
+
 describe('shot-sheet: a photo on the bench', () => {
   it('draws, measures and keeps it', async () => {
     const el = await bearer('sheet-photo');

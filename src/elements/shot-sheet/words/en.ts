@@ -1,5 +1,4 @@
 import {englishSheetWords} from '../../../core/shot/english.js';
-import type {SheetWords} from '../../../core/shot/sheet-words.js';
 import type {Say} from '../../shared/say.js';
 
 export {family} from '../../shared/words/en.js';
@@ -7,7 +6,7 @@ export {family} from '../../shared/words/en.js';
 /** Numbers and settings come written. */
 export const words = (say: Say) => ({
   say,
-  record: englishSheetWords() as SheetWords,
+  record: englishSheetWords(),
   sheet: 'Shot sheet',
 
   // the verdict

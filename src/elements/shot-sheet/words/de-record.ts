@@ -1,0 +1,69 @@
+import type {SheetWords} from '../../../core/shot/sheet-words.js';
+
+/** What a record says in German. */
+export const record: SheetWords = {
+  headings: {
+    exposure: 'Belichtung', camera: 'Kamera', figure: 'Figur', picture: 'Bild', light: 'Licht und Hintergrund', also: 'Außerdem eingestellt',
+    setUp: 'Aufbau', measured: 'Gemessen', unused: 'Eingetippt, nicht in Gebrauch',
+  },
+  labels: {
+    aperture: 'Blende', shutter: 'Belichtungszeit', iso: 'ISO', note: 'Notiz',
+    meteredAperture: 'Gemessene Blende', meteredShutter: 'Gemessene Zeit', meteredIso: 'Gemessene ISO', correction: 'Gewünschte Korrektur, Blendenstufen',
+    pay: 'Ausgleich durch', clicksPerStop: 'Rasten der Räder', apertureShown: 'Angezeigte Blende', meteredMagnification: 'Abbildungsmaßstab beim Messen',
+    apertureWidest: 'Offenblende', apertureSmallest: 'Kleinste Blende', shutterFastest: 'Kürzeste Zeit', shutterSlowest: 'Längste Zeit',
+    isoLowest: 'Basis-ISO', isoHighest: 'Höchste genutzte ISO',
+    focalLength: 'Brennweite', pupilRatio: 'Pupillenmaßstab', sensorWidth: 'Sensorbreite', sensorHeight: 'Sensorhöhe',
+    fieldWidth: 'Bildfeldbreite', frameWidth: 'Aufnahmebreite, px', crop: 'Ausschnitt', tilt: 'Neigung nach unten, Grad',
+    focus: 'Schärfe hinter der Vorderkante des Sockels', focalLengths: 'Vorhandene Objektive', closestFocus: 'Naheinstellgrenze',
+    room: 'Platz für die Kamera', mostFrames: 'Höchstens Aufnahmen',
+    baseDepth: 'Sockeltiefe', overhangFront: 'Überhang vorn', overhangFrontHeight: 'Überhang vorn in Höhe', overhangBack: 'Überhang hinten',
+    overhangBackHeight: 'Überhang hinten in Höhe', figureHeight: 'Höhe der Figur', figureWidth: 'Breite der Figur',
+    pictureWidth: 'Bildbreite, px', pictureHeight: 'Bildhöhe, px', margin: 'Rand', blurLimit: 'Grenze der Unschärfe, px',
+    leastContrast: 'Mindestkontrast', intent: 'Gedacht als', unit: 'Längen in',
+    lights: 'Lampen', backdropDistance: 'Hintergrund hinter der Sockelmitte', backdropReflectance: 'Hintergrund',
+    backdropWish: 'Hintergrund unter der Graukarte, Blendenstufen',
+  },
+  measured: {
+    photo: 'Foto', taken: 'Aufgenommen', size: 'Größe, px', file: 'Laut Datei', atBlack: 'Ganz schwarz', atWhite: 'Ganz weiß',
+    roomBelow: 'Luft bis Schwarz', roomAbove: 'Luft bis Weiß', card: 'Graukarte', cardOff: 'Grau der Karte', balance: 'Weißabgleich', spot: 'Gemessene Stelle',
+  },
+  quoted: (text) => `„${text}“`,
+
+  intents: {'dark-backdrop': 'dunkel, vor dunklem Hintergrund', even: 'ausgewogen, über alle Tonwerte'},
+  payers: {aperture: 'Blende', shutter: 'Belichtungszeit', iso: 'ISO'},
+  clicks: {1: 'ganze Stufen', 2: 'halbe Stufen', 3: 'Drittelstufen'},
+  apertures: {marked: 'wie auf dem Objektiv', working: 'mit eingerechneter Nähe'},
+  materials: {
+    'black velvet': 'schwarzer Samt', 'black card': 'schwarzer Karton', 'dark gray card': 'dunkelgrauer Karton', 'gray card': 'Graukarte', 'white card': 'weißer Karton',
+  },
+  crop: (width, height, left, top) => `${width} der Breite und ${height} der Höhe, ab ${left} von links und ${top} von oben`,
+
+  faces: {
+    rectangle: (width, height) => `Leuchtfläche ${width} mal ${height}`, disc: (across) => `runde Leuchtfläche, ${across} Durchmesser`,
+    small: 'klein und gerichtet', bulb: 'nackte Birne',
+  },
+  flag: (width, height) => `Abschatter ${width} mal ${height}`,
+  table: (share) => `Tischplatte wirft ${share} zurück`,
+  side: {
+    right: (length) => `${length} rechts`, left: (length) => `${length} links`, behind: (length) => `${length} dahinter`, before: (length) => `${length} davor`,
+    above: (length) => `${length} hoch`, below: (length) => `${length} tief`,
+  },
+  atFigure: 'in der Sockelmitte',
+  aimed: (place) => `gerichtet auf: ${place}`,
+  power: (stops, more) => `${stops} ${more ? 'stärker' : 'schwächer'}`,
+
+  sensorToFocus: 'Sensormarke bis Schärfeebene',
+  sensorTaken: (distance, sensor) => `${distance} (Sensor mit ${sensor} Breite angenommen)`,
+  lamp: (name) => `Lampe „${name}“`,
+  fromAim: (distance) => `${distance} von ihrem Ziel`,
+
+  underShare: (share) => `unter ${share}`,
+  trusted: (trusted) => (trusted ? 'verlässlich' : 'nicht verlässlich'),
+  photoTrusted: (photo, trusted) => `${photo}, ${trusted ? 'verlässlich' : 'nicht verlässlich'}`,
+  asItShould: 'wie es sein soll',
+  cardOff: (stops, bright) => `${stops} zu ${bright ? 'hell' : 'dunkel'}`,
+  balance: (red, blue) => `Rot × ${red}, Grün × 1, Blau × ${blue}`,
+  level: (code) => `Tonwert ${code} von 255`,
+  levelAsCard: (code) => `Tonwert ${code} von 255, so hell wie die Graukarte`,
+  levelFromCard: (code, stops, above) => `Tonwert ${code} von 255, ${stops} ${above ? 'über' : 'unter'} der Graukarte`,
+};

@@ -1,0 +1,76 @@
+import type {Say} from '../../shared/say.js';
+import {record} from './de-record.js';
+import type {SheetElementWords} from './en.js';
+
+export {family} from '../../shared/words/de.js';
+
+export const words = (say: Say): SheetElementWords => ({
+  say,
+  record,
+  sheet: 'Aufnahmeprotokoll',
+
+  noneKept: (now) => `${now}. Noch keine Aufnahme behalten.`,
+  asKept: (now, count) => `${now}. Wie behalten in Aufnahme ${count}.`,
+  since: (now, count, changes) => `${now}. Seit Aufnahme ${count}: ${changes}.`,
+  sinceAndMore: (now, count, changes, rest) => `${now}. Seit Aufnahme ${count}: ${changes} und ${rest} mehr.`,
+  changed: (label) => `${label} geändert`,
+  change: (label, from, to) => `${label} ${from} → ${to}`,
+  changeBy: (label, from, to, stops, brighter) => `${label} ${from} → ${to}, ${stops} ${brighter ? 'heller' : 'dunkler'}`,
+
+  nothing: 'Noch wurde nichts angegeben: Was oben steht, ist nur angenommen.',
+  missing: 'Noch nicht in diesem Protokoll. Jeder Teil erscheint, sobald er in einer verbundenen Prüfung eingestellt ist, auch in einer zugeklappten:',
+  missingParts: {
+    camera: 'Objektiv und Bildfeld: in der Prüfung der Schärfe',
+    figure: 'Größe der Figur: in der Prüfung der Schärfe',
+    lamps: 'Lampen und Abschatter: in der Prüfung des Hintergrunds',
+    backdrop: 'Hintergrund und sein Abstand: in der Prüfung des Hintergrunds',
+    card: 'Graukarte: ihr Foto in der Prüfung der Graukarte öffnen',
+  },
+  name: 'Name dieser Aufnahme',
+  nameHint: 'ohne Namen wird sie nummeriert',
+  note: 'Notiz',
+  picture: (title) => `Kleines Bild von ${title}`,
+  thisShot: 'dieser Aufnahme',
+
+  keep: 'Diese Aufnahme behalten',
+  keptHead: 'Behaltene Aufnahmen, der Reihe nach',
+  kept: (count) => `Als Aufnahme ${count} behalten.`,
+  numbered: (count) => `Aufnahme ${count}`,
+  first: 'Die erste, die behalten wurde.',
+  same: 'Seit der Aufnahme davor hat sich nichts geändert.',
+  putBack: 'Wieder einstellen',
+  putBackOf: (count) => `Wieder einstellen: Aufnahme ${count}`,
+  up: 'Früher',
+  upOf: (count) => `Früher: Aufnahme ${count}`,
+  down: 'Später',
+  downOf: (count) => `Später: Aufnahme ${count}`,
+  remove: 'Entfernen',
+  removeOf: (count) => `Entfernen: Aufnahme ${count}`,
+  added: (count) => say.plural(count, {one: 'Eine Aufnahme kam hinzu.', other: `${count} Aufnahmen kamen hinzu.`}),
+
+  undo: (what) => `Rückgängig: ${what}`,
+  acts: {
+    keep: 'diese Aufnahme behalten',
+    remove: (count) => `Aufnahme ${count} entfernen`,
+    move: (count) => `Aufnahme ${count} verschieben`,
+    putBack: (count) => `Aufnahme ${count} einstellen`,
+    import: 'Aufnahmen hinzufügen',
+    link: 'Link öffnen',
+    otherPage: 'Aufnahmen eines anderen Fensters übernehmen',
+  },
+
+  remember: 'Auf diesem Gerät merken',
+  remembered: 'Auf diesem Gerät gemerkt, nirgends sonst. Noch einmal drücken, und es vergisst.',
+  forgotten: 'Dieses Gerät hat die Aufnahmen vergessen. Auf dieser Seite sind sie noch da.',
+  full: 'Auf diesem Gerät ist kein Platz mehr für die Aufnahmen. Sie bleiben auf dieser Seite, bis sie geschlossen wird: zur Sicherheit eine Datei speichern.',
+  blocked: 'Dieser Browser merkt sich nichts für diese Seite (privates Fenster oder gesperrter Speicher). Die Aufnahmen bleiben auf dieser Seite, bis sie geschlossen wird: zur Sicherheit eine Datei speichern.',
+
+  linkTaken: 'Die Aufnahme aus dem Link ist eingestellt.',
+  linkNewer: (version) => `Dieser Link kommt aus einer späteren Version (${version}). Was hier bekannt ist, wurde übernommen.`,
+  linkUnknown: (name) => `„${name}“ im Link bedeutet hier nichts. Der nächste Link gibt es weiter; alles andere wurde übernommen.`,
+  linkUnreadable: (name, text, wanted) => `${name} „${text}“ im Link lässt sich nicht lesen; gesucht ist ${wanted}. Es bleibt, wie es getippt war; alles andere wurde übernommen.`,
+  linkTooLong: (name, length) => `„${name}“ im Link ist ${length} Zeichen lang und wurde weggelassen; alles andere wurde übernommen.`,
+
+  along: 'Link, Text, Karte, Datei und Druck',
+  page: 'In eine eigene Seite einbauen',
+});
