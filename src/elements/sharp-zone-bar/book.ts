@@ -4,4 +4,8 @@ import type {ZoneWords} from './words/en.js';
 /** What the bar says at first sight, by language. */
 export const zoneBook = new WordBook<ZoneWords>({
   en: () => import('./words/en.js'),
+  de: () => import('./words/de.js'),
+  fr: () => import('./words/fr.js'),
+  es: () => import('./words/es.js'),
+  pl: () => import('./words/pl.js'),
 });

@@ -15,7 +15,7 @@ import {takenBack} from '../shared/undo.js';
 import {zoneBook} from './book.js';
 import {readDetail, type SaidDetail} from './detail.js';
 import {sheetFor, type Sheet} from './draw.js';
-import {ShownAperture, everyday, type EntryHost} from './entries.js';
+import {ShownAperture, everyday, withUnit, type EntryHost} from './entries.js';
 import {FocusSlider} from './focus-slider.js';
 import {foldBook} from './folds/book.js';
 import type {DetailContrast} from './folds/detail-contrast.js';
@@ -345,7 +345,7 @@ export class SharpZoneBar extends ShotElement<ZoneWords> {
     const [finest, fold] = this.#curve === 'contrast' ? [this.later(loadFinest), this.#foldWords()] : [];
     return html`<div class="curves screen-only">
         <div class="pair" role="group" aria-label=${words.curve}>${pressed('blur')}${pressed('contrast')}</div>
-        ${finest && fold ? finest.detailField(fold, this.detail, this.#detailProblem, (text) => { this.detail = text; }) : nothing}
+        ${finest && fold ? finest.detailField(fold, this.detail, this.#detailProblem, (text) => { this.detail = withUnit(text, 'px'); }) : nothing}
       </div>
       ${finest === null ? html`<p class="note">${words.say.family.unreachable}</p>` : nothing}
       ${finest && fold && this.#contrast ? finest.contrastNote({words, fold}, this.#contrast, this.#detail, reading) : nothing}`;
@@ -360,10 +360,11 @@ export class SharpZoneBar extends ShotElement<ZoneWords> {
   }
 
   #renderFolds(reading: Reading | undefined): TemplateResult {
-    return html`<div class="folds screen-only">
+    return html`<div class="folds screen-only"><div>
       ${this.#fold('figure', loadSetUp, (host, {figureView}) => figureView(host))}
       ${this.#fold('camera', loadSetUp, (host, {CameraFold: Fold}) => (this.#cameraFold ??= new Fold()).view(host))}
       ${this.#fold('picture', loadSetUp, (host, {pictureView}) => pictureView(host))}
+    </div><div>
       ${reading && needsStack(reading) ? this.#fold('stack', loadFinest, (host, {stackView}) => stackView(host, this.#offer)) : nothing}
       ${reading && reading.framing.lens.magnification <= 1 ? this.#fold('distance', loadMeasuring, (host, {distanceView}) =>
         distanceView(host, reading, this.#back, (back) => { this.#back = back; this.requestUpdate(); })) : nothing}
@@ -376,7 +377,7 @@ export class SharpZoneBar extends ShotElement<ZoneWords> {
       }) : nothing}
       ${reading ? this.#fold('ownLimit', loadMeasuring, (host, {ownLimitView}) =>
         ownLimitView(host, reading, this.#notes, (more) => { this.putThing('ruler', {...this.#notes, ...more}); })) : nothing}
-    </div>`;
+    </div></div>`;
   }
 
   #fold<M>(name: FoldName, load: () => Promise<M>, view: (host: FoldHost, part: M) => TemplateResult): TemplateResult {

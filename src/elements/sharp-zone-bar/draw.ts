@@ -101,8 +101,8 @@ export interface Word {
   readonly anchor: 'start' | 'end';
 }
 
-/** Most px that a letter of the drawing is wide, about. */
-const LETTER_PX = 7.4;
+/** px that a word of the drawing is wide, at most, about. */
+export const wordWidth = (text: string): number => text.length * 7.4;
 
 /**
  * Where a word stands beside a place so that it stays on the sheet and off a line.
@@ -112,7 +112,7 @@ const LETTER_PX = 7.4;
  * @param off - px of a line that is not to run through it
  */
 export function beside({width}: Sheet, text: string, x: number, gap: number, anchor: Word['anchor'], off?: number): Word {
-  const long = text.length * LETTER_PX;
+  const long = wordWidth(text);
   const at = (side: Word['anchor']): Word => ({x: side === 'end' ? x - gap : x + gap, anchor: side});
   const fits = ({x: from, anchor: side}: Word): boolean => {
     const [left, right] = side === 'end' ? [from - long, from] : [from, from + long];

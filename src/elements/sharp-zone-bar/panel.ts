@@ -1,5 +1,5 @@
 import {nothing, svg, type SVGTemplateResult} from 'lit';
-import {across, curve, inPanel, onSheet, panelTop, pointList, type Sheet} from './draw.js';
+import {across, curve, inPanel, onSheet, panelTop, pointList, wordWidth, type Sheet} from './draw.js';
 import type {Reading} from './reading.js';
 import type {ZoneWords} from './words/en.js';
 
@@ -40,12 +40,15 @@ export function drawPanel(sheet: Sheet, {from, to, nearest, front, back}: Readin
   const {most, value, line, ends} = panel;
   const points = (start: number, end: number): string => pointList(curve(sheet, Math.max(start, nearest), end, most, value));
   const lineY = inPanel(sheet, line, most);
-  const crowded = across(sheet, back) - across(sheet, front) < 96;
+  const apart = across(sheet, back) - across(sheet, front);
+  const crowded = apart < wordWidth(ends[0].label) + wordWidth(ends[1].label) + 24;
   // The label stands at the left unless the curve runs there; then where the curve is certain to be below the line.
   const runs = panel.falls && inPanel(sheet, value(Math.max(sheet.left, nearest)), most) > lineY - 34;
+  const labelAt = runs ? onSheet(sheet, from) + 6 : 0;
+  const inTheWay = !panel.falls && wordWidth(panel.lineLabel) + wordWidth(ends[0].label) + 16 > across(sheet, front);
   return svg`<line class="line fine" x1="0" y1=${floor} x2=${width} y2=${floor}></line>
     <line class="limit" x1="0" y1=${lineY} x2=${width} y2=${lineY}></line>
-    <text x=${runs ? onSheet(sheet, from) + 6 : 0} y=${lineY - 5}>${panel.lineLabel}</text>
+    ${inTheWay ? nothing : svg`<text x=${labelAt} y=${lineY - 5}>${panel.lineLabel}</text>`}
     ${[from, to].map((mark) => (across(sheet, mark) > 0 && across(sheet, mark) < width
       ? svg`<line class="bound" x1=${across(sheet, mark)} y1=${upper - 6} x2=${across(sheet, mark)} y2=${floor}></line>` : nothing))}
     <g clip-path="url(#panel)">
@@ -64,7 +67,8 @@ function endDot(sheet: Sheet, mark: number, most: number, {value, label, good}: 
   const above = value > most;
   const y = above ? sheet.panel + 6 : inPanel(sheet, value, most);
   // A curve that has left at the top comes back on the inner side.
-  const right = above ? mark > sheet.left + (sheet.right - sheet.left) / 2 : rightwards;
+  const wanted = above ? mark > sheet.left + (sheet.right - sheet.left) / 2 : rightwards;
+  const right = wanted ? x + 7 + wordWidth(label) <= sheet.width || x < sheet.width / 2 : x - 7 - wordWidth(label) < 0;
   return svg`<line class="leader" x1=${x} y1=${sheet.panel - 6} x2=${x} y2=${sheet.floor}></line>
     ${above ? svg`<path class="dot" d="M${x} ${y - 6}l5 8h-10Z"></path>` : svg`<circle class="dot ${good ? 'sharp' : ''}" cx=${x} cy=${y} r="4"></circle>`}
     <text x=${x + (right ? 7 : -7)} y=${above ? y + 3 : y - 6} text-anchor=${right ? 'start' : 'end'}>${label}</text>`;

@@ -4,21 +4,19 @@ import {css} from 'lit';
 export const zoneStyles = css`
   .drawing { position: relative; min-inline-size: 0; direction: ltr; }
   svg text { font-size: 12.5px; }
-  /* Folds: ruled lines one under the other; where there is room for two beside each other they are read across. */
-  .folds { display: grid; gap: 0 2em; margin-block-start: -0.4em; }
-  .folds > details { border-block-end: 1px solid var(--hairline); }
-  .folds > details[open] { padding-block-end: 0.8em; }
+  /* Folds: ruled lines, in two columns where there is room, each of which grows for itself. */
+  .folds { display: grid; gap: 0 2em; align-items: start; grid-template-columns: minmax(0, 1fr); margin-block-start: -0.4em; }
+  .folds details { border-block-end: 1px solid var(--hairline); }
+  .folds details[open] { padding-block-end: 0.8em; }
+  .folds .fields { grid-template-columns: repeat(auto-fill, minmax(min(8.6em, 100%), 1fr)); }
   @container (min-width: 40em) { .plate > .fields { grid-template-columns: repeat(5, minmax(0, 1fr)); } }
-  @container (min-width: 46em) {
-    .folds { grid-template-columns: repeat(2, minmax(0, 1fr)); }
-    .folds > details[open] { grid-column: 1 / -1; }
-  }
+  @container (min-width: 46em) { .folds { grid-template-columns: repeat(2, minmax(0, 1fr)); } }
   /* Labels of one or two lines, and every answer on the same rule. */
   .fields { row-gap: 0; }
   .fields > .field { grid-row: span 3; grid-template-rows: subgrid; margin-block-end: 0.7em; }
   .fields > .field > label { align-self: end; }
-  .field:has(#sensor-format) { grid-column: 1 / -1; }
-  @container (min-width: 22em) { .field:has(#sensor-format), .field:has(#ruler-length) { grid-column: span 2; } }
+  .field:has(#sensor-format, #camera-distance, #pupil-ratio, #aperture-shown) { grid-column: 1 / -1; }
+  @container (min-width: 36em) { .field:has(#sensor-format, #camera-distance, #pupil-ratio, #aperture-shown) { grid-column: span 2; } }
   .group { display: grid; gap: 0.7em; grid-template-columns: minmax(0, 1fr); }
   .slide { display: flex; flex-wrap: wrap; align-items: center; gap: 0.2em 0.8em; font-size: 0.9em; }
   .slide input { flex: 1 1 10em; min-block-size: 40px; margin: 0; accent-color: var(--accent); }
@@ -39,10 +37,11 @@ export const zoneStyles = css`
   .loupe::before, .loupe::after { content: ''; position: absolute; background: #fff; mix-blend-mode: difference; }
   .loupe::before { inset-inline: 0; inset-block-start: calc(50% - 0.5px); block-size: 1px; }
   .loupe::after { inset-block: 0; inset-inline-start: calc(50% - 0.5px); inline-size: 1px; }
-  .curves { display: flex; flex-wrap: wrap; align-items: end; gap: 0.6em 1.1em; margin-block-start: 0.5em; }
+  .curves { display: flex; flex-wrap: wrap; align-items: center; gap: 0.6em 1.1em; margin-block-start: 0.5em; }
   .curves .pair { display: flex; }
-  .curves .field { flex: 0 1 11em; }
-  .out { display: grid; gap: 0.6em; }
+  .curves .field { flex: 0 1 15em; }
+  .out { display: grid; gap: 0.6em; grid-template-columns: minmax(0, 1fr); }
+  .out, .verdict, .reason, .note, summary { overflow-wrap: anywhere; }
   .done { margin: 0; display: flex; flex-wrap: wrap; gap: 0.3em 0.8em; align-items: center; }
   .done span { flex: 1 1 9em; font-weight: 600; }
   .line-of-way { display: grid; grid-template-columns: 3.4em minmax(0, 1fr); gap: 0 0.6em; }
@@ -50,6 +49,8 @@ export const zoneStyles = css`
   .line-of-way > span { color: currentColor; font-size: 1em; }
   .ways strong { margin-block-end: 0.15em; }
   @container (max-width: 17em) {
+    .ways button { padding-inline: 0.5em 1.6em; }
+    .ways button::after { inset-inline-end: 0.4em; }
     .line-of-way { grid-template-columns: minmax(0, 1fr); }
     .curves .pair { flex-wrap: wrap; }
   }

@@ -3,23 +3,20 @@ import {fieldWidth, magnificationFromDistance} from '../../../core/optics/lens.j
 import {SENSOR_FORMATS, nearestFormat} from '../../../core/optics/sensors.js';
 import {Problem} from '../../../core/problem.js';
 import type {ApertureShown, Shot} from '../../../core/shot/shot.js';
-import {readLength, readNumber, type LengthUnit} from '../../../core/units.js';
+import {readLength, type LengthUnit} from '../../../core/units.js';
 import {choiceField, textField} from '../../shared/fields.js';
-import {apertureField, lengthField, millimetreField, withUnit} from '../entries.js';
+import {apertureField, degreesField, lengthField, millimetreField, withUnit} from '../entries.js';
 import {acrossText} from '../speech.js';
 import type {FoldHost} from './host.js';
 
 /** What reaches past the base, and how the camera looks at it. */
 export function figureView(host: FoldHost): TemplateResult {
-  const {fold, shot, field, type} = host;
-  const {say} = fold;
+  const {fold} = host;
   return html`<div class="fields">
     ${lengthField(host, 'overhangFront', fold.overhangFront)}${lengthField(host, 'overhangFrontHeight', fold.overhangFrontHeight)}
     ${lengthField(host, 'overhangBack', fold.overhangBack)}${lengthField(host, 'overhangBackHeight', fold.overhangBackHeight)}
     ${lengthField(host, 'figureHeight', fold.figureHeight)}
-    ${field('tilt', fold.tilt, {
-      write: () => `${say.number(shot.tilt, 1)}°`, onType: (text) => { type('tilt', readNumber(text) === undefined ? text : `${text.trim()}°`); },
-    })}
+    ${degreesField(host, 'tilt', fold.tilt)}
   </div>`;
 }
 

@@ -1,0 +1,104 @@
+import type {Say} from '../../../shared/say.js';
+import type {FoldWords} from './en.js';
+
+export {family} from '../../../shared/words/es.js';
+
+export const words = (say: Say): FoldWords => ({
+  say,
+
+  overhangFront: 'Más allá del borde delantero',
+  overhangFrontHeight: '… a una altura de',
+  overhangBack: 'Más allá del borde trasero',
+  overhangBackHeight: '… a una altura de',
+  figureHeight: 'Altura sobre la mesa',
+  tilt: 'La cámara mira hacia abajo',
+  distance: 'De la cámara al enfoque',
+  distanceHint: 'desde el ⌀ del cuerpo, donde está el sensor; ajusta el ancho del campo',
+  room: 'Sitio para la cámara',
+  roomHint: 'lo más lejos del enfoque que puede estar',
+  format: 'Sensor',
+  formats: {
+    '54x40': 'medio formato 54 × 40', '44x33': 'medio formato 44 × 33', 'full-frame': 'formato completo', 'aps-c-small': 'APS-C, menor',
+    '1/1.3-inch': '1/1,3″, teléfono', '1/2.55-inch': '1/2,55″, teléfono',
+  },
+  own: 'medidas propias',
+  sensorWidth: 'Ancho del sensor',
+  sensorHeight: 'Alto del sensor',
+  held: 'Cámara en',
+  landscape: 'horizontal',
+  portrait: 'vertical',
+  apertureWidest: 'Apertura máxima',
+  apertureSmallest: 'Apertura mínima',
+  apertureShown: 'El cuerpo muestra el diafragma',
+  marked: 'como está grabado',
+  working: 'con la cercanía incluida',
+  pupilRatio: 'Relación de pupilas del objetivo',
+  pupilRatioHint: 'lo grande que se ve su abertura por detrás, entre lo grande por delante; 1 si no se sabe',
+  pictureWidth: 'Ancho final, píxeles',
+  frameWidth: 'Ancho de la toma, píxeles',
+  blurLimit: 'Límite de desenfoque, px finales',
+  unit: 'Longitudes en',
+  kept: (width, pixels) => `El recorte conserva ${width} del ancho del sensor, ${pixels}.`,
+
+  detail: 'Línea más fina',
+  detailHint: '1 px, o 0,2 mm en la figura',
+  lost: 'no queda nada',
+  lostAt: 'perdida',
+  contrastCaption: 'contraste de la línea más fina',
+  tooFine: (width) => `Una línea de ${width} es demasiado fina para esta abertura: no queda nada de su contraste, ni siquiera en el enfoque.`,
+  keeps: (width, inFocus, front, frontKeeps, back, backKeeps) =>
+    `Una línea de ${width} conserva ${inFocus} de su contraste en el enfoque, ${frontKeeps} ${front}, ${backKeeps} ${back}.`,
+  none: 'nada',
+
+  frames: (aperture, count, places) => say.plural(count, {
+    one: `Con ${aperture} basta una toma, enfocada detrás del borde delantero de la peana a: ${places}.`,
+    other: `Con ${aperture} bastan ${count} tomas, cada zona nítida solapada con la siguiente en un cuarto o más. `
+      + `Enfocar detrás del borde delantero de la peana, desde delante: ${places}.`,
+  }),
+  tooManyAt: (aperture) => `Con ${aperture} harían falta más tomas de las que nadie hace.`,
+  tooMany: 'Con cualquier diafragma harían falta más tomas de las que nadie hace.',
+  bestNow: 'Ningún diafragma es mejor para ello.',
+  best: (aperture, count) => say.plural(count, {one: `Lo mejor es ${aperture}: una toma.`, other: `Lo mejor es ${aperture}: ${count} tomas.`}),
+  stackTakes: (seconds, time, contrast) =>
+    `Con ${seconds} entre tomas duran en total unos ${time}; donde es más débil, la línea más fina conserva ${contrast} de su contraste.`,
+  setStack: (aperture, shutter) => `Ajustar ${aperture} y ${shutter} para ello`,
+
+  back: 'Cámara hacia atrás',
+  slide: 'Deslizar para ver lo que vale un paso atrás: la imagen se recorta a lo que muestra ahora.',
+  worth: (stops, now, then) => `Vale ${stops} de profundidad de campo: la zona nítida pasa de ${now} a ${then}, sin cambiar el tiempo.`,
+  worthWithoutEnd: (stops) => `Vale ${stops} de profundidad de campo: la zona nítida ya no acaba por detrás, sin cambiar el tiempo.`,
+  costs: (share, left, needed) => `Cuesta ${share} de los píxeles a lo ancho: quedan ${left}, hacen falta ${needed}.`,
+  reach: (length) => `Los píxeles alcanzan para ${length} hacia atrás.`,
+  noReach: 'No sobran píxeles.',
+  roomReach: (length) => `Hay sitio para retrasar la cámara ${length}.`,
+  noRoom: 'No hay más sitio para la cámara.',
+  goBack: (length) => `Retroceder ${length} y recortar`,
+  goBackNowhere: 'Retroceder y recortar',
+
+  rulerHow: 'Arrastrar los dos puntos hasta dos marcas. Ambas han de estar enfocadas y a la misma distancia de la cámara, en una regla puesta de través: '
+    + 'a lo largo de una regla que se aleja de la cámara la escala cambia, y dos puntos no dicen cómo.',
+  photoLinked: 'Aún no hay ninguna foto abierta. Abrir una en el gráfico de tonos de esta página: está enlazado con esta escala, y la foto aparece entonces aquí.',
+  photoAlone: 'Cuando un gráfico de tonos de esta página esté enlazado con esta escala, la foto que esté abierta allí aparecerá aquí.',
+  photo: 'Foto con dos puntos',
+  points: ['Primer punto', 'Segundo punto'],
+  at: (x, y) => `${x} píxeles desde la izquierda, ${y} desde arriba`,
+  cropped: 'Esta foto no tiene la forma del sensor. Si se recortó, el campo sale demasiado estrecho: conviene tomarla tal como salió de la cámara.',
+  apart: 'Longitud entre los puntos',
+  apartHint: 'como la cuenta la regla',
+  together: 'Los dos puntos están uno encima del otro. Apartar uno de ellos.',
+  takesIn: (field, magnification) => `El encuadre abarca ${field} a lo ancho: un factor de ampliación de ${magnification}.`,
+  isSet: 'Es lo que está ajustado.',
+  setNow: (field, off, less) => `Ajustado ahora: ${field}, ${off} ${less ? 'menos' : 'más'}.`,
+  useField: (field) => `Ajustar el ancho del campo a ${field}`,
+
+  ownHow: 'Fotografiar con los ajustes de arriba una regla plana que se aleje de la cámara junto al borde delantero de la peana. '
+    + 'Mirarla al tamaño final y leer lo que aún parece nítido.',
+  zero: 'Marca en el borde delantero',
+  nearest: 'La más cercana aún nítida',
+  farthest: 'La más lejana aún nítida',
+  farthestWanted: 'una marca más allá de la más cercana',
+  ownLimit: (limit) => `El límite propio es ${limit}.`,
+  focusWas: (place) => `El enfoque estaba ${place}, donde debía estar.`,
+  focusWasOff: (place, off, behind) => `El enfoque estaba ${place}, ${off} ${behind ? 'detrás' : 'delante'} de donde debía estar.`,
+  useOwn: 'Usar este límite y este enfoque a partir de ahora',
+});

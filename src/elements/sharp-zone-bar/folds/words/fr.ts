@@ -1,0 +1,104 @@
+import type {Say} from '../../../shared/say.js';
+import type {FoldWords} from './en.js';
+
+export {family} from '../../../shared/words/fr.js';
+
+export const words = (say: Say): FoldWords => ({
+  say,
+
+  overhangFront: 'Au-delà du bord avant',
+  overhangFrontHeight: '… à une hauteur de',
+  overhangBack: 'Au-delà du bord arrière',
+  overhangBackHeight: '… à une hauteur de',
+  figureHeight: 'Hauteur au-dessus de la table',
+  tilt: 'L’appareil plonge de',
+  distance: 'De l’appareil au plan net',
+  distanceHint: 'depuis le ⌀ du boîtier, où se trouve le capteur ; règle la largeur du champ',
+  room: 'Recul possible',
+  roomHint: 'au plus loin du plan net',
+  format: 'Capteur',
+  formats: {
+    '54x40': 'moyen format 54 × 40', '44x33': 'moyen format 44 × 33', 'full-frame': 'plein format', 'aps-c-small': 'APS-C, plus petit',
+    '1/1.3-inch': '1/1,3″, téléphone', '1/2.55-inch': '1/2,55″, téléphone',
+  },
+  own: 'autres mesures',
+  sensorWidth: 'Largeur du capteur',
+  sensorHeight: 'Hauteur du capteur',
+  held: 'Appareil tenu',
+  landscape: 'en largeur',
+  portrait: 'en hauteur',
+  apertureWidest: 'Pleine ouverture',
+  apertureSmallest: 'Ouverture minimale',
+  apertureShown: 'Le boîtier affiche l’ouverture',
+  marked: 'telle que gravée',
+  working: 'proximité comprise',
+  pupilRatio: 'Rapport des pupilles de l’objectif',
+  pupilRatioHint: 'taille apparente de son ouverture vue de derrière, divisée par celle vue de devant ; 1 si inconnu',
+  pictureWidth: 'Largeur finie, pixels',
+  frameWidth: 'Largeur du cadre, pixels',
+  blurLimit: 'Limite de flou, px finis',
+  unit: 'Longueurs en',
+  kept: (width, pixels) => `Le recadrage garde ${width} de la largeur du capteur, ${pixels}.`,
+
+  detail: 'Trait le plus fin',
+  detailHint: '1 px, ou 0,2 mm sur la figurine',
+  lost: 'plus rien',
+  lostAt: 'perdu',
+  contrastCaption: 'contraste du trait le plus fin',
+  tooFine: (width) => `Un trait de ${width} est trop fin pour cette ouverture : il ne reste rien de son contraste, même au point.`,
+  keeps: (width, inFocus, front, frontKeeps, back, backKeeps) =>
+    `Un trait de ${width} garde ${inFocus} de son contraste au point, ${frontKeeps} ${front}, ${backKeeps} ${back}.`,
+  none: 'rien',
+
+  frames: (aperture, count, places) => say.plural(count, {
+    one: `À ${aperture}, une vue suffit, mise au point derrière le bord avant du socle à : ${places}.`,
+    other: `À ${aperture}, ${count} vues suffisent, chaque zone nette recouvrant la suivante d’un quart ou plus. `
+      + `Mise au point derrière le bord avant du socle, depuis l’avant : ${places}.`,
+  }),
+  tooManyAt: (aperture) => `À ${aperture}, il faudrait plus de vues que personne n’en prend.`,
+  tooMany: 'À toute ouverture, il faudrait plus de vues que personne n’en prend.',
+  bestNow: 'Aucune ouverture ne convient mieux.',
+  best: (aperture, count) => say.plural(count, {one: `Au mieux à ${aperture} : une vue.`, other: `Au mieux à ${aperture} : ${count} vues.`}),
+  stackTakes: (seconds, time, contrast) =>
+    `Avec ${seconds} entre les vues, environ ${time} en tout ; là où il est le plus faible, le trait le plus fin garde ${contrast} de son contraste.`,
+  setStack: (aperture, shutter) => `Régler ${aperture} et ${shutter} pour cela`,
+
+  back: 'Reculer l’appareil de',
+  slide: 'Glisser pour voir ce que vaut un pas en arrière : l’image est recadrée sur ce qu’elle montre maintenant.',
+  worth: (stops, now, then) => `Vaut ${stops} de profondeur de champ : la zone nette passe de ${now} à ${then}, vitesse inchangée.`,
+  worthWithoutEnd: (stops) => `Vaut ${stops} de profondeur de champ : la zone nette ne finit plus derrière, vitesse inchangée.`,
+  costs: (share, left, needed) => `Coûte ${share} des pixels en largeur : il en reste ${left}, il en faut ${needed}.`,
+  reach: (length) => `Les pixels permettent de reculer de ${length}.`,
+  noReach: 'Il n’y a pas de pixels en réserve.',
+  roomReach: (length) => `La place permet de reculer l’appareil de ${length}.`,
+  noRoom: 'Il n’y a plus de place pour reculer l’appareil.',
+  goBack: (length) => `Reculer de ${length} et recadrer`,
+  goBackNowhere: 'Reculer et recadrer',
+
+  rulerHow: 'Tirer les deux points sur deux graduations. Toutes deux doivent être au point, à la même distance de l’appareil, sur une règle posée en travers '
+    + 'de la vue : le long d’une règle qui s’éloigne de l’appareil, l’échelle change, et deux points ne disent pas comment.',
+  photoLinked: 'Aucune photo n’est encore ouverte. En ouvrir une dans le diagramme des tons de cette page : il est relié à cette échelle, et la photo paraît alors ici.',
+  photoAlone: 'Dès qu’un diagramme des tons de cette page est relié à cette échelle, la photo qui y est ouverte paraît ici.',
+  photo: 'Photo avec deux points',
+  points: ['Premier point', 'Second point'],
+  at: (x, y) => `${x} pixels depuis la gauche, ${y} depuis le haut`,
+  cropped: 'Cette photo n’a pas la forme du capteur. Si elle a été recadrée, le champ sort trop étroit : la prendre telle qu’elle est sortie de l’appareil.',
+  apart: 'Longueur entre les points',
+  apartHint: 'comme la règle la compte',
+  together: 'Les deux points se confondent. En écarter un.',
+  takesIn: (field, magnification) => `Le cadre embrasse ${field} en largeur : un grandissement de ${magnification}.`,
+  isSet: 'C’est ce qui est réglé.',
+  setNow: (field, off, less) => `Réglé maintenant : ${field}, ${off} ${less ? 'de moins' : 'de plus'}.`,
+  useField: (field) => `Régler la largeur du champ sur ${field}`,
+
+  ownHow: 'Photographier avec les réglages ci-dessus une règle à plat qui s’éloigne de l’appareil en passant à côté du bord avant du socle. '
+    + 'La regarder à la taille finie et relever ce qui paraît encore net.',
+  zero: 'Graduation au bord avant',
+  nearest: 'La plus proche encore nette',
+  farthest: 'La plus lointaine encore nette',
+  farthestWanted: 'une graduation au-delà de la plus proche',
+  ownLimit: (limit) => `La limite personnelle est de ${limit}.`,
+  focusWas: (place) => `Le point était ${place}, là où il devait être.`,
+  focusWasOff: (place, off, behind) => `Le point était ${place}, ${off} ${behind ? 'derrière' : 'devant'} l’endroit voulu.`,
+  useOwn: 'Garder désormais cette limite et ce point',
+});

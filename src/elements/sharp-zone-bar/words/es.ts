@@ -1,0 +1,103 @@
+import type {Say} from '../../shared/say.js';
+import type {Whole, ZoneWords} from './en.js';
+
+export {family} from '../../shared/words/es.js';
+
+export const words = (say: Say): ZoneWords => ({
+  say,
+  atEdge: 'en el borde delantero de la peana',
+  beforeBase: (length) => `${length} delante de la peana`,
+  behindEdge: (length) => `${length} detrás del borde delantero de la peana`,
+
+  sharp: (before, behind) => `Nítido de delante a atrás, con ${before} de margen delante y ${behind} detrás.`,
+  sharpWithoutEnd: (before) => `Nítido de delante a atrás, con ${before} de margen delante y sin límite detrás.`,
+  softThroughout: 'Enfocado de delante a atrás, pero todo algo suave.',
+  frontOutside: (length, of) => `No nítido: los ${length} delanteros ${OF[of]} quedan fuera de la zona nítida.`,
+  backOutside: (length, of) => `No nítido: los ${length} traseros ${OF[of]} quedan fuera de la zona nítida.`,
+  bothOutside: (front, back, of) => `No nítido: los ${front} delanteros y los ${back} traseros ${OF[of]} quedan fuera de la zona nítida.`,
+  missed: (length, before) => `No nítido: toda la figura queda ${length} ${before ? 'delante' : 'detrás'} de la zona nítida.`,
+
+  zoneWithoutEnd: (place) => `La zona nítida empieza ${place} y no tiene fin.`,
+  zoneBefore: (from, to) => `La zona nítida va de ${from} a ${to} delante de la peana.`,
+  zoneAcross: (from, to) => `La zona nítida va de ${from} delante de la peana a ${to} detrás de su borde delantero.`,
+  zoneBehind: (from, to) => `La zona nítida va de ${from} a ${to} detrás del borde delantero de la peana.`,
+  rests: (aperture, depth, limit, width) =>
+    `${aperture} ha de abarcar ${depth} de profundidad a lo largo de la mesa; nítido significa: desenfoque de ${limit} como mucho en una imagen de ${width} de ancho.`,
+  ends: (front, frontBlur, back, backBlur) => `Desenfoque ${front}: ${frontBlur}; ${back}: ${backBlur}.`,
+  parts: {
+    'base-front': 'en el borde delantero', 'base-back': 'en el borde trasero', 'overhang-front': 'en la punta más adelantada',
+    'overhang-back': 'en la punta más retrasada', 'top': 'en lo alto', 'point': 'en el punto',
+  },
+  diffraction: (point, limit) =>
+    `Una abertura tan pequeña lo suaviza todo, también lo enfocado: la difracción extiende un punto a ${point}, el límite es ${limit}.`,
+  tilted: 'La cámara no está nivelada: las longitudes se leen en una regla plana sobre la mesa, donde la cortan los planos inclinados del dibujo.',
+  behindLens: 'El punto más adelantado quedaría detrás del objetivo. Se mantiene el último dibujo posible.',
+  cannotBe: (parameter, value, wanted) => `${parameter} no puede ser ${value}; se espera ${wanted}. Se mantiene el último dibujo posible.`,
+
+  refocus: (place) => `Enfocar ${place}`,
+  stopDown: (aperture) => `Cerrar a ${aperture}`,
+  openUp: (aperture) => `Abrir a ${aperture}`,
+  moveBack: (length) => `Retrasar la cámara ${length} y recortar`,
+  moveBackAndStopDown: (length, aperture) => `Retrasar la cámara ${length}, cerrar a ${aperture} y recortar`,
+  gives: 'Da',
+  price: 'Precio',
+  set: 'Ajustar',
+  allSharp: 'todo nítido',
+  stillSharp: 'todo sigue nítido',
+  allInFocus: 'todo enfocado',
+  allBut: (length) => `todo enfocado salvo ${length} en los extremos`,
+  samePicture: 'la misma imagen',
+  softened: 'todo algo suave: la difracción supera el límite',
+  nothing: 'nada',
+  shutterUnchanged: 'el tiempo no cambia',
+  shutterInstead: (now, before) => `${now} en vez de ${before}`,
+  isoSince: (iso) => `${iso}, porque el tiempo no da más de sí`,
+  gets: (stops, brighter) => `la imagen queda ${stops} ${brighter ? 'más clara' : 'más oscura'}`,
+  pixelsLeft: (left, needed) => `quedan ${left} a lo ancho, hacen falta ${needed}`,
+  closeUpLess: (stops) => `${stops} más claro: desde allí la cercanía quita menos luz`,
+  frameWidth: (length) => `retroceder hasta que entren en el encuadre ${length} de una regla puesta de través en el plano de enfoque`,
+  focusAt: (place) => `enfoque ${place}`,
+  apertureAlone: (needed, smallest) => `Solo con el diafragma: haría falta ${needed}, y el objetivo cierra a ${smallest}.`,
+  apertureNever: 'Solo con el diafragma: ninguna abertura es lo bastante pequeña.',
+  distanceAlone: (by, but) => `Solo con la distancia: bastaría con ${by} hacia atrás, pero ${but}.`,
+  tooFewPixels: (left, needed) => `solo quedarían ${left} de los ${needed} necesarios`,
+  beyondRoom: (away, room) => `la cámara quedaría a ${away} del enfoque y tiene sitio para ${room}`,
+  nearest: 'Ninguna toma única lo abarca todo. Lo que más se acerca:',
+  planWeighs: 'Estas salidas solo llevan los extremos a la zona nítida. Un plan de toma sopesa también tiempo, contraste y píxeles, y puede elegir otra distancia y otro diafragma.',
+  done: (what, verdict) => `Hecho: ${what}. ${verdict}`,
+  undo: 'Deshacer',
+
+  drawing: 'Vista lateral sobre una regla: peana, zona nítida, enfoque y desenfoque',
+  handle: 'Enfoque',
+  front: 'delante',
+  back: 'detrás',
+  camera: 'cámara',
+  focusMark: (length) => `enfoque ${length}`,
+  limit: (pixels) => `límite ${pixels}`,
+  blurCaption: 'desenfoque, en píxeles de la imagen final',
+  curve: 'Curva bajo la regla',
+  blur: 'Desenfoque',
+  contrast: 'Contraste',
+
+  apertureWorking: 'Diafragma mostrado',
+  markedAs: (aperture) => `grabado ${aperture}`,
+  focalLength: 'Distancia focal',
+  fieldWidth: 'Ancho del campo',
+  fieldWidthHint: 'llena el encuadre',
+  baseDepth: 'Fondo de la peana',
+  focus: 'Enfoque',
+  focusHint: 'tras el borde delantero',
+  detailWanted: 'el ancho de una línea, como 1 px o 0,2 mm',
+
+  folds: {
+    figure: 'Figura: lo que sobresale de la peana',
+    camera: 'Cámara: distancia, sensor, límites',
+    picture: 'Imagen final, límite de desenfoque, unidad',
+    stack: 'O varias tomas, para apilar',
+    distance: 'Lo que vale un paso atrás',
+    rulerPhoto: 'Ancho del campo, de la foto de una regla',
+    ownLimit: 'El límite propio, de la toma de una regla',
+  },
+});
+
+const OF: Readonly<Record<Whole, string>> = {base: 'de la peana', figure: 'de la figura'};

@@ -1,0 +1,103 @@
+import type {Say} from '../../shared/say.js';
+import type {Whole, ZoneWords} from './en.js';
+
+export {family} from '../../shared/words/fr.js';
+
+export const words = (say: Say): ZoneWords => ({
+  say,
+  atEdge: 'au bord avant du socle',
+  beforeBase: (length) => `${length} devant le socle`,
+  behindEdge: (length) => `${length} derrière le bord avant du socle`,
+
+  sharp: (before, behind) => `Net d’un bout à l’autre, avec ${before} de marge devant et ${behind} derrière.`,
+  sharpWithoutEnd: (before) => `Net d’un bout à l’autre, avec ${before} de marge devant et sans limite derrière.`,
+  softThroughout: 'Au point d’un bout à l’autre, mais le tout un peu mou.',
+  frontOutside: (length, of) => `Pas net : les ${length} de l’avant ${OF[of]} sont hors de la zone nette.`,
+  backOutside: (length, of) => `Pas net : les ${length} de l’arrière ${OF[of]} sont hors de la zone nette.`,
+  bothOutside: (front, back, of) => `Pas net : ${front} à l’avant et ${back} à l’arrière ${OF[of]} sont hors de la zone nette.`,
+  missed: (length, before) => `Pas net : toute la figurine est ${length} ${before ? 'devant' : 'derrière'} la zone nette.`,
+
+  zoneWithoutEnd: (place) => `La zone nette commence ${place} et n’a pas de fin.`,
+  zoneBefore: (from, to) => `La zone nette va de ${from} à ${to} devant le socle.`,
+  zoneAcross: (from, to) => `La zone nette va de ${from} devant le socle à ${to} derrière son bord avant.`,
+  zoneBehind: (from, to) => `La zone nette va de ${from} à ${to} derrière le bord avant du socle.`,
+  rests: (aperture, depth, limit, width) =>
+    `${aperture} doit couvrir ${depth} de profondeur le long de la table ; net veut dire : flou d’au plus ${limit} dans une image de ${width} de large.`,
+  ends: (front, frontBlur, back, backBlur) => `Flou ${front} : ${frontBlur} ; ${back} : ${backBlur}.`,
+  parts: {
+    'base-front': 'au bord avant', 'base-back': 'au bord arrière', 'overhang-front': 'à la pointe la plus avancée',
+    'overhang-back': 'à la pointe la plus reculée', 'top': 'au sommet', 'point': 'au point',
+  },
+  diffraction: (point, limit) =>
+    `Une ouverture aussi petite amollit tout, même ce qui est au point : la diffraction étale un point sur ${point}, la limite est de ${limit}.`,
+  tilted: 'L’appareil n’est pas de niveau : les longueurs se lisent sur une règle posée à plat sur la table, là où les plans obliques du dessin la coupent.',
+  behindLens: 'Le point le plus avancé serait derrière l’objectif. La dernière image possible reste affichée.',
+  cannotBe: (parameter, value, wanted) => `${parameter} ne peut pas être ${value} ; il faut ${wanted}. La dernière image possible reste affichée.`,
+
+  refocus: (place) => `Mettre au point ${place}`,
+  stopDown: (aperture) => `Fermer à ${aperture}`,
+  openUp: (aperture) => `Ouvrir à ${aperture}`,
+  moveBack: (length) => `Reculer l’appareil de ${length}, puis recadrer`,
+  moveBackAndStopDown: (length, aperture) => `Reculer l’appareil de ${length}, fermer à ${aperture}, puis recadrer`,
+  gives: 'Gain',
+  price: 'Prix',
+  set: 'Régler',
+  allSharp: 'tout est net',
+  stillSharp: 'tout reste net',
+  allInFocus: 'tout est au point',
+  allBut: (length) => `tout est au point sauf ${length} aux extrémités`,
+  samePicture: 'la même image',
+  softened: 'le tout un peu mou : la diffraction dépasse la limite',
+  nothing: 'aucun',
+  shutterUnchanged: 'vitesse inchangée',
+  shutterInstead: (now, before) => `${now} au lieu de ${before}`,
+  isoSince: (iso) => `${iso}, car la vitesse ne va pas plus loin`,
+  gets: (stops, brighter) => `l’image est ${stops} ${brighter ? 'plus claire' : 'plus sombre'}`,
+  pixelsLeft: (left, needed) => `il reste ${left} en largeur, il en faut ${needed}`,
+  closeUpLess: (stops) => `${stops} plus clair : de là, la proximité prend moins de lumière`,
+  frameWidth: (length) => `reculer jusqu’à ce que le cadre embrasse ${length} d’une règle posée en travers du plan net`,
+  focusAt: (place) => `mise au point ${place}`,
+  apertureAlone: (needed, smallest) => `L’ouverture seule : il faudrait ${needed}, l’objectif ferme à ${smallest}.`,
+  apertureNever: 'L’ouverture seule : aucune n’est assez petite.',
+  distanceAlone: (by, but) => `La distance seule : reculer de ${by} suffirait, mais ${but}.`,
+  tooFewPixels: (left, needed) => `il ne resterait que ${left} sur les ${needed} nécessaires`,
+  beyondRoom: (away, room) => `l’appareil serait à ${away} du plan net et n’a de la place que pour ${room}`,
+  nearest: 'Aucune vue unique ne couvre tout. Voici ce qui s’en approche le plus :',
+  planWeighs: 'Ces solutions font seulement entrer les extrémités dans la zone nette. Un plan de prise de vue pèse aussi le temps, le contraste et les pixels, et peut choisir une autre distance et une autre ouverture.',
+  done: (what, verdict) => `Fait : ${what}. ${verdict}`,
+  undo: 'Annuler',
+
+  drawing: 'Vue de côté au-dessus d’une règle : socle, zone nette, mise au point et flou',
+  handle: 'Mise au point',
+  front: 'avant',
+  back: 'arrière',
+  camera: 'appareil',
+  focusMark: (length) => `point ${length}`,
+  limit: (pixels) => `limite ${pixels}`,
+  blurCaption: 'flou, en pixels de l’image finie',
+  curve: 'Courbe sous la règle',
+  blur: 'Flou',
+  contrast: 'Contraste',
+
+  apertureWorking: 'Ouverture affichée',
+  markedAs: (aperture) => `gravée ${aperture}`,
+  focalLength: 'Focale',
+  fieldWidth: 'Largeur du champ',
+  fieldWidthHint: 'remplit le cadre',
+  baseDepth: 'Profondeur du socle',
+  focus: 'Mise au point',
+  focusHint: 'derrière le bord avant',
+  detailWanted: 'la largeur d’un trait, par exemple 1 px ou 0,2 mm',
+
+  folds: {
+    figure: 'Figurine : ce qui dépasse du socle',
+    camera: 'Appareil : distance, capteur, limites',
+    picture: 'Image finie, limite de flou, unité',
+    stack: 'Ou plusieurs vues, à empiler',
+    distance: 'Ce que vaut un pas en arrière',
+    rulerPhoto: 'Largeur du champ, d’après une photo de règle',
+    ownLimit: 'Sa propre limite, d’après une photo de règle',
+  },
+});
+
+const OF: Readonly<Record<Whole, string>> = {base: 'du socle', figure: 'de la figurine'};

@@ -1,0 +1,103 @@
+import type {Say} from '../../shared/say.js';
+import type {Whole, ZoneWords} from './en.js';
+
+export {family} from '../../shared/words/pl.js';
+
+export const words = (say: Say): ZoneWords => ({
+  say,
+  atEdge: 'na przedniej krawędzi podstawki',
+  beforeBase: (length) => `${length} przed podstawką`,
+  behindEdge: (length) => `${length} za przednią krawędzią podstawki`,
+
+  sharp: (before, behind) => `Ostro od przodu do tyłu, z zapasem ${before} z przodu i ${behind} z tyłu.`,
+  sharpWithoutEnd: (before) => `Ostro od przodu do tyłu, z zapasem ${before} z przodu i bez granicy z tyłu.`,
+  softThroughout: 'Wszystko w ostrości od przodu do tyłu, ale nieco miękkie.',
+  frontOutside: (length, of) => `Nieostro: przednie ${length} ${OF[of]} jest poza strefą ostrości.`,
+  backOutside: (length, of) => `Nieostro: tylne ${length} ${OF[of]} jest poza strefą ostrości.`,
+  bothOutside: (front, back, of) => `Nieostro: przednie ${front} i tylne ${back} ${OF[of]} są poza strefą ostrości.`,
+  missed: (length, before) => `Nieostro: cała figurka jest ${length} ${before ? 'przed strefą' : 'za strefą'} ostrości.`,
+
+  zoneWithoutEnd: (place) => `Strefa ostrości zaczyna się ${place} i nie ma końca.`,
+  zoneBefore: (from, to) => `Strefa ostrości sięga od ${from} do ${to} przed podstawką.`,
+  zoneAcross: (from, to) => `Strefa ostrości sięga od ${from} przed podstawką do ${to} za jej przednią krawędzią.`,
+  zoneBehind: (from, to) => `Strefa ostrości sięga od ${from} do ${to} za przednią krawędzią podstawki.`,
+  rests: (aperture, depth, limit, width) =>
+    `${aperture} ma objąć ${depth} głębi wzdłuż stołu; ostro znaczy: rozmycie najwyżej ${limit} na obrazie o szerokości ${width}.`,
+  ends: (front, frontBlur, back, backBlur) => `Rozmycie ${front}: ${frontBlur}, ${back}: ${backBlur}.`,
+  parts: {
+    'base-front': 'na przedniej krawędzi', 'base-back': 'na tylnej krawędzi', 'overhang-front': 'na najbardziej wysuniętym końcu z przodu',
+    'overhang-back': 'na najbardziej wysuniętym końcu z tyłu', 'top': 'na szczycie', 'point': 'w punkcie',
+  },
+  diffraction: (point, limit) =>
+    `Tak mały otwór zmiękcza wszystko, także to, co w ostrości: dyfrakcja rysuje punkt szeroki na ${point}, granica to ${limit}.`,
+  tilted: 'Aparat nie stoi poziomo: długości odczytuje się na płaskiej linijce na stole, tam gdzie przecinają ją ukośne płaszczyzny rysunku.',
+  behindLens: 'Najbardziej wysunięty punkt leżałby za obiektywem. Zostaje ostatni rysunek, który dało się wykonać.',
+  cannotBe: (parameter, value, wanted) => `${parameter} nie może mieć wartości ${value}; potrzeba: ${wanted}. Zostaje ostatni rysunek, który dało się wykonać.`,
+
+  refocus: (place) => `Ustawić ostrość ${place}`,
+  stopDown: (aperture) => `Przymknąć do ${aperture}`,
+  openUp: (aperture) => `Otworzyć do ${aperture}`,
+  moveBack: (length) => `Cofnąć aparat o ${length}, potem przyciąć`,
+  moveBackAndStopDown: (length, aperture) => `Cofnąć aparat o ${length}, przymknąć do ${aperture}, potem przyciąć`,
+  gives: 'Zysk',
+  price: 'Koszt',
+  set: 'Jak',
+  allSharp: 'wszystko ostre',
+  stillSharp: 'wszystko nadal ostre',
+  allInFocus: 'wszystko w ostrości',
+  allBut: (length) => `wszystko w ostrości prócz ${length} na końcach`,
+  samePicture: 'ten sam kadr',
+  softened: 'całość nieco miękka: dyfrakcja przekracza granicę',
+  nothing: 'żaden',
+  shutterUnchanged: 'czas bez zmian',
+  shutterInstead: (now, before) => `${now} zamiast ${before}`,
+  isoSince: (iso) => `${iso}, bo czas dalej nie sięga`,
+  gets: (stops, brighter) => `obraz będzie ${stops} ${brighter ? 'jaśniejszy' : 'ciemniejszy'}`,
+  pixelsLeft: (left, needed) => `zostaje ${left} na szerokość obrazu, potrzeba ${needed}`,
+  closeUpLess: (stops) => `${stops} jaśniej: stamtąd zbliżenie zabiera mniej światła`,
+  frameWidth: (length) => `cofać się, aż w kadrze zmieści się ${length} linijki ułożonej w poprzek płaszczyzny ostrości`,
+  focusAt: (place) => `ostrość ${place}`,
+  apertureAlone: (needed, smallest) => `Sama przysłona: potrzeba by ${needed}, a obiektyw przymyka się do ${smallest}.`,
+  apertureNever: 'Sama przysłona: żaden otwór nie jest dość mały.',
+  distanceAlone: (by, but) => `Sama odległość: wystarczyłoby cofnąć o ${by}, ale ${but}.`,
+  tooFewPixels: (left, needed) => `zostałoby tylko ${left} z potrzebnych ${needed}`,
+  beyondRoom: (away, room) => `aparat stałby ${away} od płaszczyzny ostrości, a ma miejsce na ${room}`,
+  nearest: 'Żadne pojedyncze zdjęcie nie obejmie całości. Najbliżej jest:',
+  planWeighs: 'Te sposoby tylko wprowadzają końce do strefy ostrości. Plan ujęcia waży też czas, kontrast i piksele, i może wybrać inną odległość i przysłonę.',
+  done: (what, verdict) => `Gotowe: ${what}. ${verdict}`,
+  undo: 'Cofnij',
+
+  drawing: 'Widok z boku nad linijką: podstawka, strefa ostrości, ostrość i rozmycie',
+  handle: 'Ostrość',
+  front: 'przód',
+  back: 'tył',
+  camera: 'aparat',
+  focusMark: (length) => `ostrość ${length}`,
+  limit: (pixels) => `granica ${pixels}`,
+  blurCaption: 'rozmycie, w pikselach gotowego obrazu',
+  curve: 'Krzywa pod linijką',
+  blur: 'Rozmycie',
+  contrast: 'Kontrast',
+
+  apertureWorking: 'Przysłona, jak na ekranie',
+  markedAs: (aperture) => `wygrawerowana ${aperture}`,
+  focalLength: 'Ogniskowa',
+  fieldWidth: 'Szerokość pola',
+  fieldWidthHint: 'wypełnia kadr',
+  baseDepth: 'Głębokość podstawki',
+  focus: 'Ostrość',
+  focusHint: 'za przednią krawędzią',
+  detailWanted: 'szerokość linii, np. 1 px lub 0,2 mm',
+
+  folds: {
+    figure: 'Figurka: co wystaje poza podstawkę',
+    camera: 'Aparat: odległość, matryca, granice',
+    picture: 'Gotowy obraz, granica rozmycia, jednostka',
+    stack: 'Albo kilka zdjęć do złożenia',
+    distance: 'Ile daje krok w tył',
+    rulerPhoto: 'Szerokość pola ze zdjęcia linijki',
+    ownLimit: 'Własna granica ze zdjęcia linijki',
+  },
+});
+
+const OF: Readonly<Record<Whole, string>> = {base: 'podstawki', figure: 'figurki'};
