@@ -19,9 +19,13 @@ export class WordBook<W> {
   readonly #files = new Map<string, WordFile<W>>();
   readonly #words = new Map<string, W>();
   readonly #pending = new Map<string, Promise<void>>();
+  readonly #askers = new Map<string, () => Promise<void>>();
 
-  /** @param loaders - by language: `de`, or `pt-BR` where a region has words of its own */
-  constructor(loaders: Readonly<Record<string, WordLoader<W>>>) {
+  /**
+   * @param loaders - by language: `de`, or `pt-BR` where a region has words of its own
+   * @param parts - books of what the element fetches later, by what it is
+   */
+  constructor(loaders: Readonly<Record<string, WordLoader<W>>>, readonly parts: Readonly<Record<string, WordBook<never>>> = {}) {
     this.#loaders = new Map(Object.entries(loaders));
   }
 
@@ -75,6 +79,13 @@ export class WordBook<W> {
       this.#pending.set(name, pending);
     }
     return pending;
+  }
+
+  /** What fetches the words for `wanted`: the same function each time it is asked for the same language. */
+  asker(wanted: string): () => Promise<void> {
+    let asker = this.#askers.get(wanted);
+    if (!asker) this.#askers.set(wanted, asker = () => this.load(wanted));
+    return asker;
   }
 
   async #fetch(name: string): Promise<void> {

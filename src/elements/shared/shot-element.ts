@@ -317,6 +317,14 @@ export abstract class ShotElement<W extends Words = Words> extends LitElement {
     return this.#parts.get(load) as M | undefined | null;
   }
 
+  /** Words of such a part, fetched with it. @returns `undefined` until they have arrived */
+  protected wordsOf<V>(book: WordBook<V>): V | undefined {
+    const language = this.#language ??= languageOf(this);
+    const words = book.inLanguage(language);
+    if (!words) this.later(book.asker(language));
+    return words;
+  }
+
   // —— updating ——
 
   /**

@@ -44,7 +44,7 @@ export const familyStyles = css`
 
   /* Fields: a label, and the answer written on a ruled line. */
   .fields { display: grid; gap: 0.7em 1.1em; grid-template-columns: repeat(auto-fill, minmax(min(7.2em, 100%), 1fr)); align-items: start; }
-  .field { display: grid; gap: 0; min-inline-size: 0; }
+  .field { display: grid; grid-template-columns: minmax(0, 1fr); gap: 0; min-inline-size: 0; }
   .field > label, .field > .label { font-size: 0.85em; color: var(--quiet); }
   input:not([type='checkbox'], [type='radio'], [type='range'], [type='file']), select {
     inline-size: 100%; min-block-size: max(40px, 2.6em); margin: 0; padding: 0.25em 0.1em;
