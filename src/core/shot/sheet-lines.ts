@@ -59,11 +59,11 @@ export function sheetIn(language: SheetLanguage, {title, values, texts, measured
 /** Values of the camera, which are in mm whatever the table is measured in. */
 const OF_CAMERA: readonly ShotKey[] = ['focalLength', 'sensorWidth', 'sensorHeight'];
 
-/** One value beside its label, lengths of the set in the unit of the shot. */
+/** One value beside its label, lengths of the set in the unit of the shot; lamps and flags on a line each. */
 export function valueIn<K extends ShotKey>(language: SheetLanguage, key: K, value: Shot[K], unit: Shot['unit']): string {
   const {words, numbers} = language;
   const known: {readonly [Key in ShotKey]?: (value: Shot[Key]) => string | undefined} = {
-    lights: (lights) => lightsIn(language, lights, unit).join('; '),
+    lights: (lights) => lightsIn(language, lights, unit).join(';\n'),
     intent: (intent) => words.intents[intent],
     pay: (pay) => words.payers[pay],
     clicksPerStop: (clicks) => words.clicks[clicks],

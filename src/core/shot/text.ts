@@ -16,7 +16,7 @@ export function writeSheets(sheets: readonly Sheet[], form: SheetForm): string {
 const lines = (text: string): readonly string[] => text.split(/\r\n?|\n/).map((line) => line.trim()).filter(Boolean);
 
 function plain({title, settings, groups, note}: Sheet): string {
-  const blocks = groups.map(({heading, lines: said}) => [heading, ...said.map(([label, text]) => `  ${label}: ${text}`)].join('\n'));
+  const blocks = groups.map(({heading, lines: said}) => [heading, ...said.map(([label, text]) => `  ${label}: ${oneLine(text)}`)].join('\n'));
   return [[title, settings].filter(Boolean).join('\n'), ...blocks, lines(note).join('\n')].filter(Boolean).join('\n\n');
 }
 

@@ -92,5 +92,6 @@ export function missingWords({missingParts}: SheetElementWords, values: Partial<
 
 /** When a shot was kept, in the reader's own time. */
 export function madeWords({say}: SheetElementWords, made: string): string {
-  return new Intl.DateTimeFormat(say.language, {dateStyle: 'medium', timeStyle: 'short'}).format(new Date(made));
+  // British English, as everything here is written.
+  return new Intl.DateTimeFormat(say.language === 'en' ? 'en-GB' : say.language, {dateStyle: 'medium', timeStyle: 'short'}).format(new Date(made));
 }

@@ -13,11 +13,13 @@ export const sheetStyles = css`
   .missing li { padding-inline-start: 1.1em; text-indent: -1.1em; }
   .missing li::before { content: '–'; display: inline-block; inline-size: 1.1em; text-indent: 0; }
   .folds { display: grid; }
+  .folds details[open] { padding-block-end: 1em; }
   dl { margin: 0; display: grid; grid-template-columns: minmax(0, 1fr) minmax(0, 1fr); font-size: 0.92em; }
   dl > div { display: grid; grid-template-columns: subgrid; grid-column: 1 / -1; gap: 0 1em; align-items: baseline; border-block-end: 1px solid var(--hairline); padding-block: 0.28em; }
   dt { color: var(--quiet); }
   dd { margin: 0; font-weight: 600; overflow-wrap: anywhere; }
   dl > .long { grid-template-columns: minmax(0, 1fr); }
+  .long dd { white-space: pre-line; font-weight: 500; }
 
   textarea {
     inline-size: 100%; min-block-size: 4em; padding: 0 0.1em; color: inherit; background: transparent; font: inherit; line-height: 2em; resize: vertical;
@@ -31,14 +33,14 @@ export const sheetStyles = css`
 
   .kept { display: grid; }
   #kept { border: 0; padding: 0; margin-block-end: -0.6em; }
-  .kept > li { display: grid; grid-template-columns: 2em minmax(0, 1fr); gap: 0.2em 0.9em; border-block-start: 1px solid var(--line); padding-block: 0.7em; }
+  .kept > li { display: grid; grid-template-columns: minmax(1.4em, 9%) minmax(0, 1fr); gap: 0.2em 0.9em; border-block-start: 1px solid var(--line); padding-block: 0.7em; }
   .count { font-weight: 700; font-size: 1.2em; line-height: 1.35; text-align: center; border-block: 2px solid currentColor; align-self: start; padding-block: 0.1em; }
-  .told { display: grid; gap: 0.15em; align-content: start; min-inline-size: 0; }
+  .told { display: grid; grid-template-columns: minmax(0, 1fr); gap: 0.15em; align-content: start; min-inline-size: 0; }
   .told p { margin: 0; overflow-wrap: anywhere; }
   .called { font-weight: 650; font-size: 1.25em; line-height: 1.25; }
   .taken { font-weight: 600; }
   .changes { display: grid; gap: 0.1em; font-size: 0.92em; }
-  .changes li { padding-inline-start: 1.3em; text-indent: -1.3em; }
+  .changes li { overflow-wrap: anywhere; padding-inline-start: 1.3em; text-indent: -1.3em; }
   .changes li::before { content: '▵'; display: inline-block; inline-size: 1.3em; text-indent: 0; color: var(--accent); font-weight: 700; }
   .kept canvas { grid-column: 2; max-block-size: 8em; margin-block: 0.3em; }
   .kept .row { margin-block-start: 0.45em; font-size: 0.9em; }

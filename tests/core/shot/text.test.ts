@@ -107,8 +107,9 @@ Then the cloak.`);
       crop: {left: 0.1, top: 0.05, width: 0.8, height: 0.9},
     } as const;
     const said = new Map(sheetOf({title: '', values, texts: {}, measured: {}}).groups.flatMap(({lines}) => lines));
-    expect(said.get('Lights')).toBe('key: face of 180 mm by 120 mm, 230 mm to the left, 200 mm in front, 300 mm up, aimed 45 mm up, 1 stop weaker; '
-      + 'card of 150 mm by 180 mm that shades, 70 mm to the right, 200 mm behind, 400 mm up; table top throws back 18 %');
+    expect(said.get('Lights')).toBe('key: face of 180 mm by 120 mm, 230 mm to the left, 200 mm in front, 300 mm up, aimed 45 mm up, 1 stop weaker;\n'
+      + 'card of 150 mm by 180 mm that shades, 70 mm to the right, 200 mm behind, 400 mm up;\ntable top throws back 18 %');
+    expect(writeSheets([sheetOf({title: '', values, texts: {}, measured: {}})], 'text')).toContain('1 stop weaker; card of');
     expect(said.get('Crop kept')).toBe('80 % of the width and 90 % of the height, from 10 % on the left and 5 % at the top');
     expect([said.get('Meant to be'), said.get('Paid by'), said.get('Clicks of the dials'), said.get('Backdrop')])
       .toEqual(['dark, before a dark backdrop', 'ISO', 'third stops', 'black card']);
