@@ -6,6 +6,7 @@ import {webdriverLauncher} from '@web/test-runner-webdriver';
 import {ENGINES, webKitPort} from './scripts/browsers.mjs';
 import {mediaPlugin} from './scripts/eyes.mjs';
 import {bundlePlugins} from './scripts/bundled.mjs';
+import {elsewherePlugin} from './scripts/elsewhere.mjs';
 import {awayMiddleware, gonePlugin} from './scripts/gone.mjs';
 import {chordPlugin, oneKeyAtATime} from './scripts/hands.mjs';
 import {heapPlugin} from './scripts/heap.mjs';
@@ -57,7 +58,7 @@ function testsIn(folder) {
 export default {
   files: FILES,
   nodeResolve: {exportConditions: ['production', 'default']},
-  plugins: [chordPlugin(), gonePlugin(), heapPlugin(), mediaPlugin(), ...(WATCHED ? [byFile] : bundlePlugins(FILES, byFile))],
+  plugins: [chordPlugin(), gonePlugin(), elsewherePlugin(), heapPlugin(), mediaPlugin(), ...(WATCHED ? [byFile] : bundlePlugins(FILES, byFile))],
   // The worker is asked for by the name it has once built.
   middleware: [awayMiddleware, policyMiddleware, (context, next) => {
     if (context.path === '/src/photo/photo-worker.js') context.url = context.url.replace('photo-worker.js', 'photo-worker.ts');
