@@ -13,8 +13,8 @@ await writeManifest(`${ROOT}dist/`);
 const {buildSite} = await import('./site.mjs');
 await buildSite();
 
-const {files, imports} = JSON.parse(readFileSync(`${ROOT}dist/standalone/integrity.json`, 'utf8'));
+const {files, entries} = JSON.parse(readFileSync(`${ROOT}dist/standalone/integrity.json`, 'utf8'));
 console.log('\nIntegrity of the script-tag files (dist/standalone/integrity.json has all; node scripts/integrity.mjs TAG prints what to paste)');
-for (const name of Object.keys(imports)) console.log(`  ${name.padEnd(24)}${files[name]}`);
+for (const name of entries) console.log(`  ${name.padEnd(24)}${files[name]}`);
 const over = printSizes(await sizes());
 if (over.length) fail(`Over budget: ${over.join(', ')}. What a page loads first should shrink, or scripts/budgets.json say why not.`);

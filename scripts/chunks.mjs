@@ -28,8 +28,8 @@ export function chunkName({facadeModuleId, moduleIds}) {
 }
 
 /**
- * A Rollup plugin that lists the files beside them, in integrity.json: `files`, the hash of each; and for each file that a page asks for
- * itself what it `imports` at once, its `words` by language (those it speaks first, not those of a part that opens later), and what is `lazy`, words
+ * A Rollup plugin that lists the files beside them, in integrity.json: `files`, the hash of each; what each `imports` at once; and for each of
+ * the `entries`, which a page asks for itself, its `words` by language (those it speaks first, not those of a part that opens later), and what is `lazy`, words
  * included. All are whole: with what those files import in turn.
  */
 export function chunkList() {
@@ -54,22 +54,24 @@ export function chunkList() {
 export function listOf(bundle) {
   const chunks = Object.values(bundle).filter(({type}) => type === 'chunk').sort((one, other) => (one.fileName < other.fileName ? -1 : 1));
   const files = Object.fromEntries(chunks.map(({fileName, code}) => [fileName, `sha384-${createHash('sha384').update(code).digest('base64')}`]));
-  const [imports, words, lazy] = [{}, {}, {}];
-  for (const {fileName} of chunks.filter(({isEntry}) => isEntry)) {
-    const once = closure(bundle, [fileName], ({imports: more}) => more);
+  const atOnce = (name) => closure(bundle, [name], ({imports}) => imports);
+  const imports = Object.fromEntries(chunks.map(({fileName}) => [fileName, [...atOnce(fileName)].filter((name) => name !== fileName).sort()]));
+  const entries = chunks.filter(({isEntry}) => isEntry).map(({fileName}) => fileName);
+  const [words, lazy] = [{}, {}];
+  for (const fileName of entries) {
+    const once = atOnce(fileName);
     const ever = closure(bundle, [fileName], ({imports: more, dynamicImports}) => [...more, ...dynamicImports]);
-    imports[fileName] = [...once].filter((name) => name !== fileName).sort();
     lazy[fileName] = [...ever].filter((name) => !once.has(name)).sort();
     words[fileName] = {};
     for (const name of lazy[fileName]) {
       const [, , language] = WORDS.exec(bundle[name].facadeModuleId ?? '') ?? [];
       if (!language) continue;
       const wanted = words[fileName][language] ?? [];
-      const brought = [...closure(bundle, [name], ({imports: more}) => more)].filter((each) => !once.has(each));
+      const brought = [...atOnce(name)].filter((each) => !once.has(each));
       words[fileName][language] = [...new Set([...wanted, ...brought])].sort();
     }
   }
-  return {files, imports, words, lazy};
+  return {files, entries, imports, words, lazy};
 }
 
 /** Some files and all that `next` says they bring, as far as it goes. */

@@ -39,7 +39,7 @@ export function scriptSources(name, list, address) {
 
 /** What the README has: the hash of each file that a page asks for itself, and the lines for one of them. */
 export function integrityBlock(list, name = 'stop-trade-dial.js') {
-  const rows = Object.keys(list.imports).filter((file) => file !== 'photo-worker.js').map((file) => `| \`${file}\` | \`${list.files[file]}\` |`);
+  const rows = list.entries.filter((file) => file !== 'photo-worker.js').map((file) => `| \`${file}\` | \`${list.files[file]}\` |`);
   return [
     '| file | integrity |', '|---|---|', ...rows, '',
     `<details><summary>All lines for <code>${name}</code></summary>`, '', '```html', snippet(name, list), '```', '', '</details>',
@@ -50,8 +50,8 @@ export function integrityBlock(list, name = 'stop-trade-dial.js') {
 if (isStarted(import.meta.url)) {
   const [tag = 'all', address = 'https://your.site/lampblack/'] = process.argv.slice(2);
   const [name, list] = [`${tag}.js`, readList()];
-  if (!list.imports[name]) {
-    console.error(`There is no ${name}; there are ${Object.keys(list.imports).join(', ')}.`);
+  if (!list.entries.includes(name)) {
+    console.error(`There is no ${name}; there are ${list.entries.join(', ')}.`);
     process.exit(1);
   }
   console.log(snippet(name, list, address));

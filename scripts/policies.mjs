@@ -68,6 +68,7 @@ export function policyMiddleware(context, next) {
   const policy = rest === 'page.html' ? POLICIES[asked.get('policy')]?.(name, context.origin) : undefined;
   context.res.writeHead(200, {
     'content-type': TYPES[extname(path)] ?? 'application/octet-stream', 'cache-control': 'no-store',
+    ...(asked.get('for') === 'everybody' ? {'access-control-allow-origin': '*'} : {}),
     ...(policy ? {'content-security-policy': policy.join('; ')} : {}),
   });
   context.res.end(rest === 'page.html' ? pageFor(name, asked) : readFileSync(path));

@@ -1,11 +1,12 @@
 /**
- * What a page loads for each built file before it first works, held against budgets.json. `node scripts/sizes.mjs` prints the table;
+ * What a page loads for each built file before it first works, held against budgets.json; what an element fetches by itself, without
+ * being touched, is part of it (`unasked` there). `node scripts/sizes.mjs` prints the table;
  * `--limits` writes what is there now, and two per cent more, as the new limits; what keeps its goal has that for its limit.
  */
 import {readFileSync, writeFileSync} from 'node:fs';
 import {build} from 'esbuild';
 import {gzipped} from './chunks.mjs';
-import {ROOT, isStarted} from './set-up.mjs';
+import {ROOT, fail, isStarted} from './set-up.mjs';
 
 const BUDGETS = new URL('budgets.json', import.meta.url);
 /** Parts of the core, `index` being all of them. */
@@ -17,14 +18,17 @@ const WORKER = 'photo-worker.js';
  * @returns rows: name, bytes at once, the largest language with its bytes, what is lazy beside the words, the budget; bytes gzipped
  */
 export async function sizes(dist = `${ROOT}dist/`) {
-  const {each, all, core, files: limits} = JSON.parse(readFileSync(BUDGETS, 'utf8'));
+  const {each, all, core, unasked, files: limits} = JSON.parse(readFileSync(BUDGETS, 'utf8'));
   const folder = `${dist}standalone/`;
-  const {imports, words} = JSON.parse(readFileSync(`${folder}integrity.json`, 'utf8'));
+  const {entries, imports, words, lazy} = JSON.parse(readFileSync(`${folder}integrity.json`, 'utf8'));
   const sum = (names) => names.reduce((bytes, name) => bytes + gzipped(readFileSync(folder + name)), 0);
-  const rows = Object.keys(imports).filter((name) => name !== WORKER).map((name) => {
+  const gone = unasked.filter((file) => !lazy['all.js'].includes(file));
+  if (gone.length) fail(`budgets.json counts what is there no more: ${gone.join(', ')}`);
+  const rows = entries.filter((name) => name !== WORKER).map((name) => {
     const [language, wordBytes] = Object.entries(words[name]).map(([tag, files]) => [tag, sum(files)])
       .sort(([, one], [, other]) => other - one)[0] ?? ['', 0];
-    const atOnce = sum([name, ...imports[name]]);
+    const soon = unasked.filter((file) => lazy[name].includes(file)).flatMap((file) => [file, ...imports[file]]);
+    const atOnce = sum([...new Set([name, ...imports[name], ...soon])]);
     return {name, atOnce, language, wordBytes, bytes: atOnce + wordBytes, goal: (name === 'all.js' ? all : each) * 1000, limit: limits[name] * 1000};
   });
   for (const part of CORE) {
@@ -39,9 +43,10 @@ export async function sizes(dist = `${ROOT}dist/`) {
 
 /** Files fetched when they are needed, words left out, with their bytes. */
 function lazyParts(folder) {
+  const {unasked} = JSON.parse(readFileSync(BUDGETS, 'utf8'));
   const {imports, words, lazy} = JSON.parse(readFileSync(`${folder}integrity.json`, 'utf8'));
-  const spoken = new Set(Object.values(words).flatMap((byLanguage) => Object.values(byLanguage).flat()));
-  const parts = new Set([...Object.values(lazy).flat(), WORKER, ...imports[WORKER] ?? []]);
+  const spoken = new Set([...unasked, ...Object.values(words).flatMap((byLanguage) => Object.values(byLanguage).flat())]);
+  const parts = new Set([...Object.values(lazy).flat(), WORKER, ...imports[WORKER]]);
   return [...parts].filter((name) => !spoken.has(name)).sort().map((name) => [name, gzipped(readFileSync(folder + name))]);
 }
 

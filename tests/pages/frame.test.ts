@@ -1,4 +1,5 @@
 import {expect, waitUntil} from '@open-wc/testing';
+import {shot} from '../photo/pictures.js';
 import {verdictOf} from './host-page.js';
 
 const SHOT = '#shot=1&aperture=f/11&shutter=0.6s&metered-aperture=f/2.8&metered-shutter=1/25';
@@ -45,9 +46,32 @@ describe('a check in a frame', () => {
     await waitUntil(() => heightFrom(frame) !== wide && frame.clientHeight === heightFrom(frame), 'a narrow frame is told anew');
   });
 
-  it('reads a photo there too, without a worker', async () => {
-    const frame = await embed(address('tonal-chart-reader', '', '#'), {'data-lampblack': '', sandbox: 'allow-scripts'});
-    await waitUntil(() => (heightFrom(frame) ?? 0) > 80, 'the chart stands ready');
+  describe('with a photo, in a sandbox', () => {
+    const PAGE = '/tests/pages/sandboxed.html';
+    const seen = (frame: HTMLIFrameElement) => heard.filter(({source, data}) => source === frame.contentWindow && (data as {text?: string}).text)
+      .map(({data}) => data as {readonly origin: string; readonly chart: boolean; readonly text: string}).at(-1);
+    const reader = async () => {
+      const frame = await embed(PAGE);
+      await waitUntil(() => seen(frame), 'the chart stands ready', {timeout: 10_000});
+      expect(seen(frame)?.origin).to.equal('null');
+      expect(seen(frame)?.chart).to.equal(false);
+      return frame;
+    };
+
+    it('reads what is dropped there, in the frame itself', async () => {
+      const frame = await reader();
+      frame.contentWindow?.postMessage({photo: await shot('exposure-plus1.jpg')}, '*');
+      await waitUntil(() => seen(frame)?.chart, 'the chart is drawn', {timeout: 15_000});
+    });
+
+    it('takes one from a server that lets everybody have it, and names the one it may not have', async () => {
+      const [allowed, refused] = [await reader(), await reader()];
+      allowed.contentWindow?.postMessage({src: new URL('/as-built/shots/aperture-f8.jpg?for=everybody', location.href).href}, '*');
+      await waitUntil(() => seen(allowed)?.chart, 'the chart is drawn', {timeout: 15_000});
+      refused.contentWindow?.postMessage({src: new URL('/as-built/shots/aperture-f8.jpg', location.href).href}, '*');
+      await waitUntil(() => seen(refused)?.text.includes('aperture-f8.jpg'), 'the photo that could not be had is named', {timeout: 10_000});
+      expect(seen(refused)?.chart).to.equal(false);
+    });
   });
 
   it('shows the shot of its link, in the language and theme of its address, and follows the link', async () => {
@@ -61,6 +85,20 @@ describe('a check in a frame', () => {
     await waitUntil(() => verdictOf(dial()).includes('f/16'), 'the link is followed');
     const foreign = (frame.contentWindow as Window).performance.getEntriesByType('resource').filter(({name}) => !name.startsWith(location.origin));
     expect(foreign).to.deep.equal([]);
+  });
+
+  it('speaks the language of its address, and the next one that the page around it asks for', async () => {
+    const frame = await embed(address('stop-trade-dial', '&lang=de'), {});
+    const said = () => {
+      const dial = frame.contentDocument?.querySelector('stop-trade-dial');
+      return dial ? verdictOf(dial) : '';
+    };
+    // Numbers as Intl writes them for the language: a decimal comma in German and in Polish, a point in English.
+    await waitUntil(() => said().includes('0,6'), 'German is spoken');
+    frame.contentWindow?.postMessage({lampblack: 1, lang: 'en'}, '*');
+    await waitUntil(() => said().includes('0.6') && said().includes('same light'), 'English is spoken');
+    frame.contentWindow?.postMessage({lampblack: 1, lang: 'pl'}, '*');
+    await waitUntil(() => said().includes('0,6'), 'Polish is spoken');
   });
 
   it('takes theme and language from the page around it, and from nobody else', async () => {
