@@ -38,7 +38,8 @@ async function typeInto(el: TonalChartReader, id: string, text: string): Promise
   input.focus();
   input.select();
   await sendKeys({type: text});
-  await sendKeys({press: 'Tab'});
+  // Not Tab: from the last field of a page Firefox goes to its own buttons.
+  await sendKeys({press: 'Enter'});
   await el.updateComplete;
 }
 

@@ -87,7 +87,7 @@ export abstract class TwoPhotos<W extends Words & PhotoWords> extends PhotoEleme
 
   protected override willUpdate(changed: PropertyValues): void {
     super.willUpdate(changed);
-    if (changed.has('earlierSrc') && this.earlierSrc) void this.openerEarlier.load(this.earlierSrc, this.baseURI);
+    if (changed.has('earlierSrc') && this.earlierSrc) this.loadFrom(this.earlierSrc, this.openerEarlier);
     if (changed.has('earlierFile') && this.earlierFile !== this.#given) this.#take(this.earlierFile);
   }
 

@@ -101,8 +101,16 @@ export abstract class PhotoElement<W extends Words & PhotoWords = Words & PhotoW
 
   protected override willUpdate(changed: PropertyValues): void {
     super.willUpdate(changed);
-    if (changed.has('src') && this.src && !isServer) void this.opener.load(this.src, this.baseURI);
-    if (changed.has('file') && this.file !== this.#given) this.#take(this.file);
+    const isFile = changed.has('file') && this.file !== this.#given;
+    if (changed.has('src') && this.src && !(isFile && this.file)) this.loadFrom(this.src, this.opener);
+    if (isFile) this.#take(this.file);
+  }
+
+  /** Opens what lies at an address, after the first drawing: that one is as a server drew it, where nothing is opened. */
+  protected loadFrom(src: string, opener: Opener): void {
+    const load = () => { void opener.load(src, this.baseURI); };
+    if (this.hasUpdated) load();
+    else if (!isServer) queueMicrotask(load);
   }
 
   /** Takes a file that a script set. */
