@@ -17,8 +17,8 @@ const unseen = (stops: number): boolean => Math.abs(stops) < UNSEEN;
 
 const capital = (text: string): string => text.charAt(0).toLocaleUpperCase() + text.slice(1);
 
-/** What is added to a step comes with the comma that parts it from what stands there. */
-const plain = ({text}: Mend): string => text.replace(/^, /, '');
+/** What a mend writes, as it is said. What is added to a step comes with the comma that parts it from what stands there. */
+const plain = ({say}: TrailWords, {text}: Mend): string => say.typed(text.replace(/^, /, ''));
 
 /** Names of settings inside a sentence. */
 const named = ({say, names}: TrailWords, settings: readonly Setting[]): string => say.list(settings.map((setting) => names[setting]));
@@ -63,8 +63,8 @@ function offWords(words: TrailWords, {steps, isoSaid}: Trail, at: number): strin
 function mendSentence(words: TrailWords, {broken}: Trail, mend: Mend): string {
   const {step, how, was, repairs} = mend;
   const place = repairs.includes(step) && repairs.length === 1 ? undefined : step + 1;
-  if (how === 'needed') return words.needed(plain(mend), place);
-  return words.slip(mend.text, was, place, repairs.length < broken.length ? 'some' : broken.length > 1 ? 'all' : 'it');
+  if (how === 'needed') return words.needed(plain(words, mend), place);
+  return words.slip(plain(words, mend), was, place, repairs.length < broken.length ? 'some' : broken.length > 1 ? 'all' : 'it');
 }
 
 function allWell(words: TrailWords, {steps}: Trail, judged: number): string {
@@ -104,8 +104,8 @@ function slipOf({how}: Mend): Slip {
 /** What a mend writes, and what comes of it; `instead` when it stands in for the one before it. */
 export function mendWords(words: TrailWords, mend: Mend, instead: boolean): readonly [what: string, cost: string] {
   const {step, was, stops, repairs} = mend;
-  const what = was ? (instead ? words.mendInstead : words.mend)(step + 1, plain(mend), was)
-    : (instead ? words.addInstead : words.add)(step + 1, plain(mend));
+  const what = was ? (instead ? words.mendInstead : words.mend)(step + 1, plain(words, mend), was)
+    : (instead ? words.addInstead : words.add)(step + 1, plain(words, mend));
   const [slip, light] = [words.slips[slipOf(mend)], lightWords(words, stops)];
   if (repairs.length === 1 && repairs[0] === step) return [what, words.mendCost(slip, light)];
   return [what, words.mendCostElsewhere(slip, light, words.say.list(repairs.map((at) => `${at + 1}`)), repairs.length)];
@@ -113,7 +113,7 @@ export function mendWords(words: TrailWords, mend: Mend, instead: boolean): read
 
 /** What a mend has done. */
 export function mendedWords(words: TrailWords, mend: Mend): string {
-  return mend.was ? words.mended(mend.step + 1, plain(mend), mend.was) : words.added(mend.step + 1, plain(mend));
+  return mend.was ? words.mended(mend.step + 1, plain(words, mend), mend.was) : words.added(mend.step + 1, plain(words, mend));
 }
 
 // —— from step to step ——
