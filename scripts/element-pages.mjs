@@ -111,7 +111,7 @@ function page(declaration, tags, observed) {
   const rest = all.filter(({name}) => !(name in example));
   const shown = Object.entries(example).filter(([name]) => all.some((attribute) => attribute.name === name));
   const markup = `<${[tag, ...shown.map(([name, value]) => `${name}="${escape(value)}"`)].join('\n  ')}>${inside}</${tag}>`;
-  return frame(titleOf(tag), `${discoveryLink(tag, '../')}
+  return frame(titleOf(tag), `${discoveryLink(tag)}
   <script type="module" src="../lampblack/${tag}.js"></script>
   <script type="module" src="../reference.js"></script>`, `
   <header class="head">

@@ -16,9 +16,15 @@ const TITLES = {
 
 export const titleOf = (tag) => TITLES[tag] ?? tag;
 
-/** The link by which a page says where its oEmbed document is. @param up - `../` from a folder */
-export const discoveryLink = (tag, up = '') =>
-  `<link rel="alternate" type="application/json+oembed" href="${up}oembed/${tag}.json" title="${titleOf(tag)}">`;
+/** Where the site will stand, with a slash at its end: oEmbed wants whole addresses. */
+export const siteAddress = () => (process.env.SITE_URL || 'http://localhost:4173/').replace(/\/?$/, '/');
+
+/**
+ * The link by which a page says where its oEmbed document is; oembed.com, section 4. The address is whole: not everybody who follows such
+ * links works out one that is not.
+ */
+export const discoveryLink = (tag, address = siteAddress()) =>
+  `<link rel="alternate" type="application/json+oembed" href="${address}oembed/${tag}.json" title="${titleOf(tag)}">`;
 
 /**
  * @param address - of the site, with a slash at its end
@@ -27,7 +33,7 @@ export const discoveryLink = (tag, up = '') =>
  */
 export function framePages(tags, address, page) {
   return Object.fromEntries(tags.flatMap((tag) => {
-    const head = `<meta name="lampblack-tag" content="${tag}">\n  ${discoveryLink(tag, '../')}`;
+    const head = `<meta name="lampblack-tag" content="${tag}">\n  ${discoveryLink(tag, address)}`;
     const own = page.replaceAll(/(href|src)="(?!#|https?:)/g, '$1="../')
       .replace(/<title>.*<\/title>/, `<title>${titleOf(tag)} · Lampblack</title>\n  ${head}`);
     return [[`embed/${tag}.html`, own], [`oembed/${tag}.json`, `${JSON.stringify(oembed(tag, address), null, 2)}\n`]];

@@ -175,17 +175,22 @@ describe('links that become frames', () => {
       for (const path of [`/site/embed/${tag}.html`, `/site/reference/${tag}.html`]) {
         const page = new DOMParser().parseFromString(await (await fetch(path)).text(), 'text/html');
         const link = page.querySelector<HTMLLinkElement>('link[rel=alternate][type="application/json+oembed"]');
-        const found = new URL(link?.getAttribute('href') ?? '', new URL(path, location.href));
-        expect(found.pathname, path).to.equal(`/site/oembed/${tag}.json`);
+        // oembed.com, section 4: whole, in the head, with a title. Read from memory.
+        expect(link?.getAttribute('href'), path).to.match(new RegExp(`^https?://[^/]+/.*oembed/${tag}\\.json$`));
+        expect(link?.closest('head'), path).not.to.equal(null);
+        expect(link?.title, path).to.equal(page.querySelector('title')?.textContent?.split(' · ')[0]);
       }
-      // oEmbed 1.0, oembed.com sections 2.3.4 and 2.3.4.4: what a rich response must have. Read from memory.
+      // oembed.com, sections 2.3.4 and 2.3.4.4: what a rich response must have. Read from memory.
       const answer = await (await fetch(`/site/oembed/${tag}.json`)).json() as Record<string, unknown>;
       expect(answer).to.include({version: '1.0', type: 'rich'});
       expect(answer.width).to.be.a('number');
       expect(answer.height).to.be.a('number');
+      for (const name of ['title', 'provider_name', 'html']) expect(answer[name], name).to.be.a('string').and.not.equal('');
+      expect(new URL(String(answer.provider_url)).protocol).to.match(/^https?:$/);
       const frame = new DOMParser().parseFromString(String(answer.html), 'text/html').querySelector('iframe') as HTMLIFrameElement;
       expect(frame.getAttribute('src')).to.match(new RegExp(`^https?://.+/embed/${tag}\\.html$`));
       expect(frame.getAttribute('sandbox')).to.equal('allow-scripts');
+      expect([frame.width, frame.height]).to.deep.equal([String(answer.width), String(answer.height)]);
     }
   });
 
