@@ -1,5 +1,5 @@
 import {placeOf, type DocumentFault} from '../../core/shot/document.js';
-import type {AlongWords} from './along-words/en.js';
+import type {AlongWords} from './along/words/en.js';
 import {cut} from './speech.js';
 
 /** A file by its name, or what was pasted. */

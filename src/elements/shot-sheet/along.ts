@@ -13,9 +13,8 @@ import {drawKept} from './picture.js';
 import type {QrCode} from './qr.js';
 import {frameSnippet, scriptSnippet, shownOn, tagSnippet, type Shown} from './snippets.js';
 import {copyText, fileName, saveFile} from './take.js';
-import {alongBook} from './along-book.js';
 import {faultWords, fileWords, linkWords} from './along-speech.js';
-import type {AlongWords} from './along-words/en.js';
+import type {AlongWords} from './along/words/en.js';
 import {languageOfSheet} from './speech.js';
 import type {SheetElementWords} from './words/en.js';
 
@@ -31,7 +30,9 @@ interface AlongHost {
   readonly changed: () => void;
   /** The shot as it stands. */
   readonly state: () => ShotState;
+  /** What the sheet says, and what is said here, which comes later. */
   readonly sentences: () => SheetElementWords;
+  readonly words: () => AlongWords | undefined;
 }
 
 /** Everything that takes shots out of the page and brings them in. Loaded when somebody looks for it. */
@@ -49,13 +50,8 @@ export class Along {
 
   // —— its words ——
 
-  /** Sentences in the language of the sheet; asked for when they are not there yet. */
-  get #words(): AlongWords | undefined {
-    const {language} = this.host.sentences().say;
-    const words = alongBook.inLanguage(language);
-    if (!words) void alongBook.load(language).then(this.host.changed, () => undefined);
-    return words;
-  }
+  /** Its own sentences, once they have arrived. */
+  get #words(): AlongWords | undefined { return this.host.words(); }
 
   #sheetOf(record: ShotRecord): Sheet {
     return sheetIn(languageOfSheet(this.host.sentences()), record);

@@ -16,6 +16,7 @@ import {languageOf} from '../shared/languages.js';
 import {ShotElement} from '../shared/shot-element.js';
 import {familyStyles} from '../shared/styles.js';
 import type {Along} from './along.js';
+import {alongBook} from './along/book.js';
 import {benchFacts} from './bench-facts.js';
 import {sheetBook} from './book.js';
 import {ShotsChangeEvent} from './events.js';
@@ -308,9 +309,8 @@ export class ShotSheet extends ShotElement<SheetElementWords> {
     const {isFault, readDocument} = await import('../../core/shot/document.js');
     const read = readDocument(text);
     if (isFault(read)) {
-      const [{faultWords}, {alongBook}] = await Promise.all([import('./along-speech.js'), import('./along-book.js')]);
       const language = languageOf(this);
-      await alongBook.load(language);
+      const [{faultWords}] = await Promise.all([import('./along-speech.js'), alongBook.load(language)]);
       const words = alongBook.inLanguage(language);
       const said = words && faultWords(words, read, words.onDevice);
       this.message = said ? () => said : null;
@@ -420,7 +420,7 @@ export class ShotSheet extends ShotElement<SheetElementWords> {
   /** What takes shots along is fetched with the first fold that is opened. */
   #renderFold(summary: string, view: (along: Along) => TemplateResult | typeof nothing): TemplateResult {
     const part = this.opened ? this.later(loadAlong) : undefined;
-    if (part) this.#along ??= new part.Along(this, {changed: () => { this.requestUpdate(); }, state: () => this.state, sentences: () => this.words});
+    if (part) this.#along ??= new part.Along(this, {changed: () => { this.requestUpdate(); }, state: () => this.state, sentences: () => this.words, words: () => this.wordsOf(alongBook)});
     return html`<details @toggle=${this.#open}><summary>${summary}</summary>
       ${this.#along ? view(this.#along) : part === null ? html`<p class="note">${this.words.say.family.unreachable}</p>` : nothing}
     </details>`;

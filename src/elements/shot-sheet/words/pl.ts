@@ -1,5 +1,5 @@
 import type {Say} from '../../shared/say.js';
-import {record} from './pl-record.js';
+import {record} from '../record-words/pl.js';
 import type {SheetElementWords} from './en.js';
 
 export {family} from '../../shared/words/pl.js';

@@ -1,6 +1,6 @@
-import type {Say} from '../../shared/say.js';
+import type {Say} from '../../../shared/say.js';
 
-export {family} from '../../shared/words/en.js';
+export {family} from '../../../shared/words/en.js';
 
 /** `file` comes in quotes, or as what was pasted is called. */
 export const words = (say: Say) => ({

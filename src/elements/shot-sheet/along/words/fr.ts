@@ -1,7 +1,7 @@
-import type {Say} from '../../shared/say.js';
+import type {Say} from '../../../shared/say.js';
 import type {AlongWords} from './en.js';
 
-export {family} from '../../shared/words/fr.js';
+export {family} from '../../../shared/words/fr.js';
 
 export const words = (say: Say): AlongWords => ({
   say,
