@@ -122,7 +122,8 @@ function page(declaration, tags, observed) {
     ? `<span aria-current="page">${titleOf(other)}</span>` : `<a href="${other}.html">${titleOf(other)}</a>`)).join('')}</nav>
   </header>
   <main id="reference" data-tag="${tag}">
-    <section class="live" aria-label="The check">
+    <section class="live" aria-labelledby="live-title">
+      <h2 id="live-title">To try</h2>
 ${markup}
     </section>
     <section aria-labelledby="markup-title">
