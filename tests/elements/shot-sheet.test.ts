@@ -292,7 +292,7 @@ describe('shot-sheet: in the language of the page', () => {
     const el = await german();
     expect(verdict(el)).to.equal('f/5,6 · 0,3 s · ISO 100. Noch keine Aufnahme behalten.');
     expect(words(el)).to.contain('Neigung nach unten, Grad6,5');
-    expect(words(el)).to.contain('key: Leuchtfläche 180 mm mal 180 mm · 230 mm links · 200 mm davor · 300 mm hoch · gerichtet auf: 45 mm hoch · 1 1/2 Blendenstufen schwächer');
+    expect(words(el)).to.contain('Hauptlicht: Leuchtfläche 180 mm mal 180 mm · 230 mm links · 200 mm davor · 300 mm hoch · gerichtet auf: 45 mm hoch · 1 1/2 Blendenstufen schwächer');
     expect(words(el)).to.contain('„wide“');
     await opened(el);
     const copied: string[] = [];

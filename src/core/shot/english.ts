@@ -42,6 +42,7 @@ export const englishSheetWords = (): SheetWords => ({
   },
   crop: (width, height, left, top) => `${width} of the width and ${height} of the height, from ${left} on the left and ${top} at the top`,
 
+  lampNames: {},
   faces: {
     rectangle: (width, height) => `face of ${width} by ${height}`,
     disc: (across) => `round face, ${across} across`,

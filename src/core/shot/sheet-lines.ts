@@ -89,13 +89,16 @@ function lightsIn({words, numbers}: SheetLanguage, {lamps, flags, table}: Lights
   };
   return [
     ...lamps.map((lamp) => [
-      `${oneLine(lamp.name)}: ${face(lamp)}`, place(lamp.position), ...(lamp.kind === 'bulb' ? [] : [words.aimed(place(lamp.aim))]),
+      `${lampName(words, lamp)}: ${face(lamp)}`, place(lamp.position), ...(lamp.kind === 'bulb' ? [] : [words.aimed(place(lamp.aim))]),
       ...(lamp.power ? [words.power(numbers.stops(Math.abs(lamp.power)), lamp.power > 0)] : []),
     ].join(numbers.between)),
     ...flags.map((flag) => [words.flag(size(flag.width), size(flag.height)), place(flag.position)].join(numbers.between)),
     ...(table > 0 ? [words.table(numbers.percent(table))] : []),
   ];
 }
+
+const lampName = ({lampNames}: SheetWords, {name}: NamedLamp): string =>
+  (Object.hasOwn(lampNames, name) ? lampNames[name] : undefined) ?? oneLine(name);
 
 /** Distances smaller than this are none, mm. */
 const NOWHERE = 0.5;
@@ -122,9 +125,9 @@ export function setUpIn({words, numbers}: SheetLanguage, values: Partial<Shot>):
     const distance = length(sensorToSubject(magnificationFromField(sensor, fieldWidth), focalLength));
     lines.push([words.sensorToFocus, sensorWidth === undefined ? words.sensorTaken(distance, numbers.length(sensor, 'mm')) : distance]);
   }
-  for (const {name, position, aim} of lights?.lamps ?? []) {
-    const away = Math.hypot(...position.map((part, axis) => part - (aim[axis] ?? 0)));
-    lines.push([words.lamp(oneLine(name)), words.fromAim(length(away))]);
+  for (const lamp of lights?.lamps ?? []) {
+    const away = Math.hypot(...lamp.position.map((part, axis) => part - (lamp.aim[axis] ?? 0)));
+    lines.push([words.lamp(lampName(words, lamp)), words.fromAim(length(away))]);
   }
   return lines;
 }

@@ -25,6 +25,8 @@ export interface SheetWords {
   readonly materials: Readonly<Record<string, string>>;
   readonly crop: (width: string, height: string, left: string, top: string) => string;
 
+  /** Lamps that a set comes with, by the name they have there: `key`. Others keep theirs. */
+  readonly lampNames: Readonly<Record<string, string>>;
   readonly faces: {
     readonly rectangle: (width: string, height: string) => string;
     readonly disc: (across: string) => string;

@@ -38,6 +38,7 @@ export const record: SheetWords = {
   },
   crop: (width, height, left, top) => `${width} der Breite und ${height} der Höhe, ab ${left} von links und ${top} von oben`,
 
+  lampNames: {key: 'Hauptlicht', fill: 'Aufhellung'},
   faces: {
     rectangle: (width, height) => `Leuchtfläche ${width} mal ${height}`, disc: (across) => `runde Leuchtfläche, ${across} Durchmesser`,
     small: 'klein und gerichtet', bulb: 'nackte Birne',

@@ -37,6 +37,7 @@ export const record: SheetWords = {
   },
   crop: (width, height, left, top) => `${width} del ancho y ${height} del alto, desde ${left} por la izquierda y ${top} por arriba`,
 
+  lampNames: {key: 'principal', fill: 'relleno'},
   faces: {
     rectangle: (width, height) => `cara de ${width} por ${height}`, disc: (across) => `cara redonda de ${across} de diámetro`,
     small: 'pequeña y dirigida', bulb: 'bombilla desnuda',

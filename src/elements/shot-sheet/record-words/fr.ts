@@ -37,6 +37,7 @@ export const record: SheetWords = {
   },
   crop: (width, height, left, top) => `${width} de la largeur et ${height} de la hauteur, à partir de ${left} à gauche et de ${top} en haut`,
 
+  lampNames: {key: 'principale', fill: 'appoint'},
   faces: {
     rectangle: (width, height) => `face de ${width} sur ${height}`, disc: (across) => `face ronde de ${across} de diamètre`,
     small: 'petite et dirigée', bulb: 'ampoule nue',

@@ -37,6 +37,7 @@ export const record: SheetWords = {
   },
   crop: (width, height, left, top) => `${width} szerokości i ${height} wysokości, od ${left} z lewej i ${top} z góry`,
 
+  lampNames: {key: 'główna', fill: 'wypełniająca'},
   faces: {
     rectangle: (width, height) => `powierzchnia ${width} na ${height}`, disc: (across) => `okrągła powierzchnia, średnica ${across}`,
     small: 'mała, ukierunkowana', bulb: 'goła żarówka',
