@@ -1,5 +1,6 @@
 import {expect} from '@open-wc/testing';
-import {across, beside, curve, inPanel, leaning, markAt, panelTop, sheetFor, silhouette, slab, ticks, up} from '../../src/elements/sharp-zone-bar/draw.js';
+import {across, beside, curve, inPanel, leaning, markAt, panelTop, sheetFor, silhouette, slab, up} from '../../src/elements/sharp-zone-bar/draw.js';
+import {ticks} from '../../src/elements/sharp-zone-bar/ticks.js';
 import {axialDepth} from '../../src/core/optics/outline.js';
 
 const rider = {baseDepth: 120, height: 150, overhangFront: 30, overhangFrontHeight: 90, overhangBack: 10, overhangBackHeight: 60};

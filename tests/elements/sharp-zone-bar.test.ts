@@ -177,6 +177,30 @@ describe('sharp-zone-bar', () => {
     expect(words(el)).not.to.match(/bench/i);
   });
 
+  for (const [language, said] of [['de', 'Nicht scharf'], ['fr', 'Pas net'], ['es', 'No nítido'], ['pl', 'Nieostro']] as const) {
+    it(`speaks ${language}, behind its folds too`, async () => {
+      const spoken = async (lang: string) => {
+        const page = await fixture<HTMLElement>(html`<div lang=${lang}><sharp-zone-bar .aperture=${2 ** 2.5} tilt="7" field-width="120 mm"
+          overhang-front="12 mm"></sharp-zone-bar></div>`);
+        const el = page.querySelector('sharp-zone-bar') as SharpZoneBar;
+        await el.updateComplete;
+        for (const {className} of inside(el).querySelectorAll('details')) await unfold(el, className);
+        await shown(el);
+        return el;
+      };
+      const el = await spoken(language);
+      expect(verdict(el)).to.contain(said);
+      expect(input(el, 'aperture').value).to.equal('f/5,6');
+      const texts = (of: SharpZoneBar) => [...inside(of).querySelectorAll('p, label, summary, button, option')].map((node) => flat(node.textContent))
+        .filter((text) => /\p{L}{3}/u.test(text.replace(/APS-\w|Four Thirds/g, '')));
+      const english = new Set(texts(await spoken('en')));
+      expect(english.size).to.be.above(40);
+      // “Sensor” and the like are the same word.
+      expect(texts(el).filter((text) => english.has(text) && text.includes(' ')).join('; ')).to.equal('');
+      await expect(el).to.be.accessible();
+    });
+  }
+
   it('lets the shutter follow when the lens is stopped down', async () => {
     const el = await fixture<SharpZoneBar>(html`<sharp-zone-bar aperture="f/8" shutter="1/4" field-width="180" base-depth="30"
       figure-height="0" focus="14"></sharp-zone-bar>`);

@@ -1,5 +1,6 @@
 import {html, isServer, nothing, type PropertyValues, type TemplateResult} from 'lit';
 import type {ClicksPerStop} from '../../core/exposure/clicks.js';
+import type {StackFrame} from '../../core/optics/stack.js';
 import {Problem} from '../../core/problem.js';
 import {EXPOSURE_FIELDS} from '../../core/shot/exposure-fields.js';
 import {OPTICS_FIELDS} from '../../core/shot/optics-fields.js';
@@ -17,33 +18,18 @@ import {readDetail, type SaidDetail} from './detail.js';
 import {sheetFor, type Sheet} from './draw.js';
 import {ShownAperture, everyday, withUnit, type EntryHost} from './entries.js';
 import {FocusSlider} from './focus-slider.js';
-import {foldBook} from './folds/book.js';
+import {Folding, loadFinest} from './folding.js';
 import type {DetailContrast} from './folds/detail-contrast.js';
-import type {FoldHost, FoldName} from './folds/host.js';
-import type {RulerPhoto} from './folds/ruler-photo.js';
-import type {CameraFold} from './folds/set-up.js';
-import type {StackOffer} from './folds/stack.js';
+import type {FoldName} from './folds/host.js';
 import {blurPanel} from './panel.js';
 import {focusHandle, picture} from './picture.js';
-import {needsStack, readShot, type Reading} from './reading.js';
+import {readShot, type Reading} from './reading.js';
 import {NO_NOTES, type RulerNotes, type ShownPhoto} from './ruler-notes.js';
 import {diffractionText, placeText, reasonText, troubleText, verdictText} from './speech.js';
 import {zoneStyles} from './styles.js';
 import {wayTitle} from './ways-speech.js';
 import {waysView, type Done} from './ways-view.js';
 import type {ZoneWords} from './words/en.js';
-
-const loadSetUp = () => import('./folds/set-up.js');
-const loadFinest = () => import('./folds/finest.js');
-const loadMeasuring = () => import('./folds/measuring.js');
-
-/** Fetches the words behind the folds, the same function for the same language. */
-const foldWordLoaders = /* @__PURE__ */ new Map<string, () => Promise<void>>();
-function foldWordLoader(language: string): () => Promise<void> {
-  let load = foldWordLoaders.get(language);
-  if (!load) foldWordLoaders.set(language, load = () => foldBook.load(language));
-  return load;
-}
 
 /** What was pressed last: where, in words, what it changed, and the state before. */
 interface Pressed {
@@ -175,15 +161,16 @@ export class SharpZoneBar extends ShotElement<ZoneWords> {
   #detail: SaidDetail = {pixels: 1};
   #detailProblem: Problem | undefined;
   #contrast: DetailContrast | undefined;
-  #offer: StackOffer | undefined;
+  #frames: readonly StackFrame[] = [];
   #curve: 'blur' | 'contrast' = 'blur';
   #pressed: Pressed | undefined;
-  /** mm back that are priced. */
-  #back = 0;
-  readonly #opened = new Set<FoldName>();
   readonly #shownAperture = new ShownAperture();
-  #cameraFold: CameraFold | undefined;
-  #rulerPhoto: RulerPhoto | undefined;
+  readonly #folding = new Folding({
+    later: (load) => this.later(load), entryHost: () => this.#entryHost, done: (place) => this.#done(place),
+    press: (place, what, changes) => { void this.#press(place, what, changes); }, redraw: () => { this.requestUpdate(); },
+    notes: () => this.thing<RulerNotes>('ruler') ?? NO_NOTES, putNotes: (notes) => { this.putThing('ruler', notes); },
+    photo: () => this.#photo, alone: () => this.alone,
+  });
   readonly #slider = new FocusSlider(
     () => this.#sheet, () => this.shot, (focus) => { this.act({focus}); }, () => { this.requestUpdate(); });
 
@@ -225,9 +212,8 @@ export class SharpZoneBar extends ShotElement<ZoneWords> {
     try {
       const reading = readShot(shot);
       this.#sheet = this.#slider.sheet ?? sheetFor(this.#width, reading.framing.outline, [reading.front, reading.back], shot.focus);
-      const finest = this.#curve === 'contrast' || this.#opened.has('stack') ? this.later(loadFinest) : undefined;
-      this.#contrast = finest && this.#curve === 'contrast' ? finest.detailContrast(reading, this.#detail) : undefined;
-      this.#offer = finest && this.#opened.has('stack') && needsStack(reading) ? finest.stackOffer(reading, this.#detail) : undefined;
+      this.#contrast = this.#curve === 'contrast' ? this.later(loadFinest)?.detailContrast(reading, this.#detail) : undefined;
+      this.#frames = this.#folding.frames(reading, this.#detail);
       this.#reading = reading;
       this.#trouble = undefined;
     } catch (error) {
@@ -247,7 +233,7 @@ export class SharpZoneBar extends ShotElement<ZoneWords> {
   protected override updated(): void {
     super.updated();
     if (!this.#sizes) this.#watchWidth();
-    if (this.#opened.has('rulerPhoto')) this.#rulerPhoto?.paint(this.renderRoot);
+    this.#folding.paint(this.renderRoot);
   }
 
   protected override verdictText(): string | undefined {
@@ -283,9 +269,6 @@ export class SharpZoneBar extends ShotElement<ZoneWords> {
     };
   }
 
-  /** What was marked and read on rulers. */
-  get #notes(): RulerNotes { return this.thing<RulerNotes>('ruler') ?? NO_NOTES; }
-
   /** The photo that a linked element has open. */
   get #photo(): ShownPhoto | undefined {
     const photo = this.thing<ShownPhoto>('photo');
@@ -300,7 +283,7 @@ export class SharpZoneBar extends ShotElement<ZoneWords> {
       ${this.#trouble ? html`<p class="problem">${troubleText(this.words, this.#trouble)}</p>` : nothing}
       ${reading ? this.#renderReading(reading) : html`<slot></slot>`}
       <div class="fields">${everyday(this.#entryHost, this.#shownAperture)}</div>
-      ${this.#renderFolds(reading)}
+      ${this.#folding.view(reading)}
       ${this.renderAnnouncement()}
     </section>`;
   }
@@ -322,11 +305,11 @@ export class SharpZoneBar extends ShotElement<ZoneWords> {
     const [sheet, slider, {words}] = [this.#sheet, this.#slider, this];
     if (!sheet) return nothing;
     const {focus, unit} = reading.shot;
-    const [finest, fold] = this.#contrast ? [this.later(loadFinest), this.#foldWords()] : [];
+    const [finest, fold] = this.#contrast ? [this.later(loadFinest), this.#folding.words(words.say.language)] : [];
     const panel = this.#contrast && finest && fold ? finest.contrastPanel(fold, this.#contrast, reading) : blurPanel(words, reading);
     return html`<div class="drawing">
       <svg role="group" aria-label=${words.drawing} width=${sheet.width} height=${sheet.height} viewBox="0 0 ${sheet.width} ${sheet.height}">
-        ${picture(words, sheet, reading, panel, this.#offer?.frames ?? [])}
+        ${picture(words, sheet, reading, panel, this.#frames)}
         <g class="handle" role="slider" tabindex="0" aria-label=${words.handle}
           aria-valuemin=${Math.round(sheet.left)} aria-valuemax=${Math.round(sheet.right)} aria-valuenow=${+focus.toFixed(1)}
           aria-valuetext=${placeText(words, focus, unit)} @keydown=${slider.key} @pointerdown=${slider.grip}
@@ -342,59 +325,13 @@ export class SharpZoneBar extends ShotElement<ZoneWords> {
     const {words} = this;
     const pressed = (curve: 'blur' | 'contrast'): TemplateResult => html`<button type="button" aria-pressed=${this.#curve === curve}
       @click=${() => { this.#curve = curve; this.requestUpdate(); }}>${words[curve]}</button>`;
-    const [finest, fold] = this.#curve === 'contrast' ? [this.later(loadFinest), this.#foldWords()] : [];
+    const [finest, fold] = this.#curve === 'contrast' ? [this.later(loadFinest), this.#folding.words(words.say.language)] : [];
     return html`<div class="curves screen-only">
         <div class="pair" role="group" aria-label=${words.curve}>${pressed('blur')}${pressed('contrast')}</div>
         ${finest && fold ? finest.detailField(fold, this.detail, this.#detailProblem, (text) => { this.detail = withUnit(text, 'px'); }) : nothing}
       </div>
       ${finest === null ? html`<p class="note">${words.say.family.unreachable}</p>` : nothing}
       ${finest && fold && this.#contrast ? finest.contrastNote({words, fold}, this.#contrast, this.#detail, reading) : nothing}`;
-  }
-
-  // —— folds: each is fetched when it is opened ——
-
-  #foldWords() {
-    const {language} = this.words.say;
-    this.later(foldWordLoader(language));
-    return foldBook.inLanguage(language);
-  }
-
-  #renderFolds(reading: Reading | undefined): TemplateResult {
-    return html`<div class="folds screen-only"><div>
-      ${this.#fold('figure', loadSetUp, (host, {figureView}) => figureView(host))}
-      ${this.#fold('camera', loadSetUp, (host, {CameraFold: Fold}) => (this.#cameraFold ??= new Fold()).view(host))}
-      ${this.#fold('picture', loadSetUp, (host, {pictureView}) => pictureView(host))}
-    </div><div>
-      ${reading && needsStack(reading) ? this.#fold('stack', loadFinest, (host, {stackView}) => stackView(host, this.#offer)) : nothing}
-      ${reading && reading.framing.lens.magnification <= 1 ? this.#fold('distance', loadMeasuring, (host, {distanceView}) =>
-        distanceView(host, reading, this.#back, (back) => { this.#back = back; this.requestUpdate(); })) : nothing}
-      ${reading ? this.#fold('rulerPhoto', loadMeasuring, (host, {RulerPhoto: Photo}) => {
-        this.#rulerPhoto ??= new Photo(
-          () => this.#notes, () => this.#photo, (notes) => { this.putThing('ruler', notes); }, () => { this.requestUpdate(); });
-        const photo = this.#photo;
-        return photo ? this.#rulerPhoto.view(host, photo)
-          : html`<p class="note">${this.alone ? host.fold.photoAlone : host.fold.photoLinked}</p>`;
-      }) : nothing}
-      ${reading ? this.#fold('ownLimit', loadMeasuring, (host, {ownLimitView}) =>
-        ownLimitView(host, reading, this.#notes, (more) => { this.putThing('ruler', {...this.#notes, ...more}); })) : nothing}
-    </div></div>`;
-  }
-
-  #fold<M>(name: FoldName, load: () => Promise<M>, view: (host: FoldHost, part: M) => TemplateResult): TemplateResult {
-    const {words} = this;
-    const isOpen = this.#opened.has(name);
-    const [part, fold] = isOpen ? [this.later(load), this.#foldWords()] : [];
-    return html`<details class=${name} ?open=${isOpen} @toggle=${(event: Event) => { this.#toggle(name, (event.target as HTMLDetailsElement).open); }}>
-      <summary>${words.folds[name]}</summary>
-      ${part && fold ? html`<div class="group">${view(this.#foldHost(fold), part)}</div>`
-        : part === null ? html`<p class="note">${words.say.family.unreachable}</p>` : nothing}
-    </details>`;
-  }
-
-  #toggle(name: FoldName, isOpen: boolean): void {
-    if (isOpen === this.#opened.has(name)) return;
-    if (isOpen) this.#opened.add(name); else this.#opened.delete(name);
-    this.requestUpdate();
   }
 
   get #entryHost(): EntryHost {
@@ -407,14 +344,6 @@ export class SharpZoneBar extends ShotElement<ZoneWords> {
         this.dispatchEvent(new ShotProblemEvent(problem));
         this.requestUpdate();
       },
-    };
-  }
-
-  #foldHost(fold: FoldHost['fold']): FoldHost {
-    return {
-      ...this.#entryHost, fold, reading: this.#reading,
-      press: (place, what, changes) => { void this.#press(place, what, changes); },
-      done: (place) => this.#done(place),
     };
   }
 }

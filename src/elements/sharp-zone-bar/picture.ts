@@ -1,9 +1,10 @@
 import {nothing, svg, type SVGTemplateResult} from 'lit';
 import type {Stack} from '../../core/optics/stack.js';
-import {across, beside, leaning, onSheet, planeLine, pointList, silhouette, slab, ticks, up, type Sheet} from './draw.js';
+import {across, beside, leaning, onSheet, planeLine, pointList, silhouette, slab, up, type Sheet} from './draw.js';
 import {drawPanel, type Panel} from './panel.js';
 import type {Reading} from './reading.js';
 import {markText} from './speech.js';
+import {ticks} from './ticks.js';
 import type {ZoneWords} from './words/en.js';
 
 /** Patterns and windows that the drawing refers to. */
@@ -45,7 +46,7 @@ function camera(words: ZoneWords, sheet: Sheet, tilt: number): SVGTemplateResult
     <path class="line" d="M-13 -8H3V8H-13ZM3 -6H12V6H3M-10 -8L-8.5 -12H-2L-0.5 -8M9 -6V6"></path>
     <path class="line" d="M18 0H34M30 -3L34 0L30 3"></path>
   </g>
-  <text x="3" y=${y + 27}>${words.camera}</text>`;
+  ${y + 30 < sheet.table ? svg`<text x="3" y=${y + 27}>${words.camera}</text>` : nothing}`;
 }
 
 /** The engraved scale under the table line: above it a bar, solid where it is sharp and hatched where it is soft. */

@@ -86,7 +86,7 @@ export const words = (say: Say) => ({
   photoLinked: 'No photo is open yet. Open one in the tonal chart of this page: it is linked with this bar, and the photo then shows up here.',
   photoAlone: 'Once a tonal chart on this page is linked with this bar, a photo that is open there shows up here.',
   photo: 'Photo with two points',
-  points: ['First point', 'Second point'] as const,
+  points: ['First point', 'Second point'] as readonly [string, string],
   at: (x: string, y: string) => `${x} pixels from the left, ${y} from the top`,
   cropped: 'This photo has another shape than the sensor. If it was cropped, the field comes out too narrow: take it as it left the camera.',
   apart: 'Length between the points',
