@@ -59,6 +59,7 @@ export const sheetStyles = css`
   .fields.of-marks { grid-template-columns: repeat(auto-fit, minmax(min(9em, 100%), 1fr)); }
   @container (max-width: 25em) {
     table { font-size: 0.82em; hyphens: auto; }
+    thead th { font-size: 0.95em; }
     th, td { padding-inline-start: 0.3em; }
     td:not(.codes) { white-space: normal; }
     .sample { display: none; }
