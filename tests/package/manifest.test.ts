@@ -19,8 +19,11 @@ interface Declared {
   readonly cssProperties: readonly Named[];
 }
 
-/** All source of an element's own folder. */
-const sourceOf = (folder: string) => readdirSync(ELEMENTS + folder).map((file) => readFileSync(`${ELEMENTS}${folder}/${file}`, 'utf8')).join('\n');
+/** All source of a folder, and of those in it. */
+const sourceOf = (folder: string, recursive = true) => readdirSync(ELEMENTS + folder, {recursive, encoding: 'utf8'}).filter((file) => file.endsWith('.ts'))
+  .map((file) => readFileSync(`${ELEMENTS}${folder}/${file}`, 'utf8')).join('\n');
+/** What an element's templates and styles come from: its own folder, and the one for a photo where it has one. */
+const ownOf = (tag: string) => [tag, 'shared/photo'].map((folder) => sourceOf(folder)).slice(0, sourceOf(tag).includes('/shared/photo/') ? 2 : 1).join('\n');
 const found = (text: string, pattern: RegExp) => new Set([...text.matchAll(pattern)].flatMap(([, names = '']) => names.split(/\s+/)));
 const names = (list: readonly Named[]) => list.map(({name}) => name).sort();
 
@@ -56,19 +59,19 @@ describe.skipIf(!built)('custom-elements.json', () => {
     });
 
     it('names the parts that its templates have, and no other', () => {
-      const own = sourceOf(tag);
+      const own = ownOf(tag);
       const parts = found(own, /\bpart="([a-z -]+)"/g);
       if (/\b(shotField|textField|choiceField)\(/.test(own)) parts.add('field');
       expect(names(of(tag).cssParts)).toEqual([...parts].sort());
     });
 
     it('names the custom properties that its styles read', () => {
-      const read = found(sourceOf(tag) + sourceOf('shared'), /var\((--lampblack-[a-z-]+)/g);
+      const read = found(ownOf(tag) + sourceOf('shared', false), /var\((--lampblack-[a-z-]+)/g);
       expect(names(of(tag).cssProperties)).toEqual([...read].sort());
     });
 
     it('names the events of its own folder and those of the family', () => {
-      const own = found(sourceOf(tag) + sourceOf('shared'), /super\('([a-z-]+)', \{bubbles/g);
+      const own = found(ownOf(tag) + sourceOf('shared', false), /super\('([a-z-]+)', \{bubbles/g);
       expect(names(of(tag).events)).toEqual([...own].sort());
     });
   });
