@@ -176,11 +176,13 @@ describe('shot-plan', () => {
     expect((await columns(el)).map((way) => text(way))).to.deep.equal(before);
   });
 
-  it('draws the way that was set', async () => {
+  it('draws the way that was set, and speaks of it', async () => {
     const el = await ready();
     picked(el, 1).click();
     await el.updateComplete;
     expect(text(el.shadowRoot?.querySelector('.drawing .note'))).to.contain(text(picked(el, 1).querySelector('strong')));
+    const distance = /from ([\d ]+ mm) away/.exec(text(picked(el, 1)))?.[1];
+    expect(verdict(el)).to.contain(`from ${distance ?? ''} away`);
   });
 
   it('marks the best click on the curve, where none of the clicks does better', async () => {

@@ -205,7 +205,7 @@ export class ShotPlan extends ShotElement<PlanWords> {
 
   protected override verdictText(): string | undefined {
     const planned = this.#planner?.planned;
-    return planned && (this.#troubleText() || verdictText(this.words, planned.plan, planned.job, this.shot));
+    return planned && (this.#troubleText() || verdictText(this.words, planned.plan, this.#way, planned.job, this.shot));
   }
 
   // —— what a reader can do ——
@@ -324,7 +324,7 @@ export class ShotPlan extends ShotElement<PlanWords> {
     const busy = this.#planner ? this.#planner.busy : !trouble;
     return html`<section class="plate" part="plate" aria-label=${words.plan} aria-busy=${busy ? 'true' : 'false'} lang=${this.spokenLanguage}>
       ${trouble ? html`<p class="problem">${trouble}</p>` : nothing}
-      ${planned ? html`<p class="verdict" part="verdict">${verdictText(words, planned.plan, planned.job, shot)}</p>
+      ${planned ? html`<p class="verdict" part="verdict">${verdictText(words, planned.plan, way, planned.job, shot)}</p>
         <p class="reason">${reasonText(words, planned.job, shot)}</p>` : html`<slot></slot>`}
       ${this.#view ? drawingView(words, this.#view, shot, way, planned?.job, this.#hands) : nothing}
       ${planned ? this.#renderWays(planned) : nothing}

@@ -7,7 +7,7 @@ export type Spot = readonly [x: number, y: number];
 
 /** Room round the drawing, CSS px: for the camera's body, what is written over it, and what can be taken hold of. */
 const EDGE_PX = 40;
-const LABEL_PX = 34;
+const LABEL_PX = 37;
 const STRIP_PX = 50;
 /** Half of what is left open at the break. */
 const GAP_PX = 3;

@@ -7,6 +7,9 @@ import {tipHeight} from './handles.js';
 import {focusText, tiltText} from './speech.js';
 import type {PlanWords} from './words/en.js';
 
+/** Room that a letter takes, px; more than most do. */
+const LETTER_PX = 7;
+
 /** Everything of the drawing but what can be taken hold of. */
 export function picture(words: PlanWords, sheet: Sheet, camera: CameraView, outline: Outline, way: PlanWay | undefined, shot: Shot): SVGTemplateResult {
   const {width, table} = sheet;
@@ -60,9 +63,10 @@ function cone(piece: readonly Spot[]): SVGTemplateResult {
 function focusPlanes(words: PlanWords, sheet: Sheet, way: PlanWay, shot: Shot, top: number): SVGTemplateResult {
   const ends = way.frames.map((mark) => plane(sheet, mark, shot.tilt, top));
   const [, head] = plane(sheet, way.focus, shot.tilt, top);
-  const right = head[0] > sheet.width - 84;
+  const label = focusText(words, way, shot);
+  const right = head[0] + label.length * LETTER_PX > sheet.width;
   return svg`${ends.map((line) => svg`<polyline class="focus" points=${spots(line)}></polyline>`)}
-    <text class="on-paper" x=${right ? sheet.width : head[0] + 2} y=${head[1] - 6} text-anchor=${right ? 'end' : 'start'}>${focusText(words, way, shot)}</text>`;
+    <text class="on-paper" x=${right ? sheet.width : head[0] + 2} y=${head[1] - 6} text-anchor=${right ? 'end' : 'start'}>${label}</text>`;
 }
 
 /** A stretch is left out: two strokes across the axis and across either edge of the view. */
@@ -81,7 +85,7 @@ function cameraBody(words: PlanWords, sheet: Sheet, {mark: [x, y], pupil, tilt}:
       <path class="body" d="M-9 -14H10V14H-9ZM-5 -14L-3 -19H6L8 -14M10 -9H${barrel.toFixed(1)}V9H10"></path>
       <path class="fine" d="M0 -11V11"></path>
     </g>
-    ${way ? svg`<text class="on-paper" x=${start} y=${label - 13}>${words.camera(words.say.length(way.cameraDistance, shot.unit), tiltText(words, shot.tilt))}</text><text class="quiet on-paper" x=${start} y=${label}>${words.mark}</text>`
+    ${way ? svg`<text class="on-paper" x=${start} y=${label - 16}>${words.camera(words.say.length(way.cameraDistance, shot.unit), tiltText(words, shot.tilt))}</text><text class="quiet on-paper" x=${start} y=${label}>${words.mark}</text>`
       : svg`<text x=${start} y=${label}>${words.noPlace}</text>`}`;
 }
 

@@ -50,9 +50,11 @@ const several = (job: PlanJob): boolean => job.lenses.length > 1;
 
 // —— the verdict ——
 
-/** The best way in a sentence. */
-export function verdictText(words: PlanWords, plan: Plan, job: PlanJob, shot: Shot): string {
-  const [way] = plan.ways;
+/**
+ * What a plan comes to, in a sentence.
+ * @param way - the one that is drawn; none where the plan has none
+ */
+export function verdictText(words: PlanWords, plan: Plan, way: PlanWay | undefined, job: PlanJob, shot: Shot): string {
   const {unit} = shot;
   if (!way) return impossible(words, plan, shot);
   const [setting, from] = [settingText(words, way, shot), words.say.length(way.cameraDistance, unit)];

@@ -31,6 +31,7 @@ export const planStyles = css`
 
   /* Labels of one or two lines, and every answer on the same rule. */
   .fields { row-gap: 0; }
+  .fields > .field:has(select) { grid-column: 1 / -1; }
   @container (min-width: 26em) { .wishes > .field:first-child, .fields > .field:has(select) { grid-column: span 2; } }
   .fields > .field { grid-row: span 3; grid-template-rows: subgrid; margin-block-end: 0.7em; }
   .fields > .field > label { align-self: end; }
@@ -39,6 +40,7 @@ export const planStyles = css`
   .ways-part { display: grid; gap: 0.6em; }
   .ways .pick { grid-template-columns: minmax(0, 1fr) auto; padding-inline-end: 0.9em; }
   .ways .pick .act { grid-column: 2; grid-row: 1; white-space: nowrap; padding-inline-end: 1.5em; }
+  .pick strong { overflow-wrap: anywhere; hyphens: auto; }
   .ways .pick .setting { color: inherit; font-size: 1em; }
   .pick .setting, .pick .price { grid-column: 1 / -1; }
   .ways .pick::after { inset-block-start: 0.35em; translate: none; }
@@ -51,7 +53,7 @@ export const planStyles = css`
   .single > .note, .rates-part > .note { margin-block-end: 0.5em; }
   .rates { margin: 0; max-inline-size: 34em; }
   .rates > div { display: flex; gap: 1em; justify-content: space-between; padding-block: 0.3em; border-block-start: 1px solid var(--hairline); }
-  .rates dd { font-weight: 600; white-space: nowrap; }
+  .rates dd { flex: none; font-weight: 600; white-space: nowrap; }
 
   .compare { display: grid; gap: 1.2em; }
   .row-of-ways { display: grid; gap: 1em; }
@@ -81,7 +83,7 @@ export const planStyles = css`
   }
 
   .curve-part { display: grid; gap: 0.5em 2em; align-items: center; }
-  @container (min-width: 52em) { .curve-part { grid-template-columns: auto minmax(0, 1fr); } }
+  @container (min-width: 52em) { .curve-part { grid-template-columns: minmax(0, 640px) minmax(0, 1fr); } }
   .lost { fill: url(#chart-hatch); stroke: none; }
   .wished { stroke-dasharray: 6 3; stroke-width: 0.8; }
   .curve { stroke-width: 2.6; stroke-linejoin: round; }

@@ -58,7 +58,7 @@ export const words = (say: Say): DialWords => ({
   pay: 'Mantiene la luz',
   payHint: 'se mueve solo al cambiar otro',
   step: 'Clics de los diales',
-  steps: {1: 'pasos enteros', 2: 'medios pasos', 3: 'tercios de paso'},
+  steps: {1: 'enteros', 2: 'medios', 3: 'tercios'},
   start: 'Inicio: medido o probado',
   startHint: 'escrito de cualquier modo: f/2,8 1/25, f8 0"3 ISO 100, 1/25 f/8 +2',
   startWanted: 'un ajuste como f/2,8 1/25',
