@@ -41,7 +41,7 @@ export function sharpFields({field, shot, act, words}: EntryHost): TemplateResul
     ${field('leastContrast', words.leastContrast, {hint: words.leastContrastHint, inputmode: 'decimal'})}
     ${field('mostFrames', words.mostFrames, {hint: words.mostFramesHint, inputmode: 'numeric'})}
     ${choiceField<LengthUnit>({
-      id: 'unit', label: words.unit, value: shot.unit, options: [['mm', 'mm'], ['cm', 'cm'], ['in', 'in']], onChoose: (unit) => { act({unit}); },
+      id: 'unit', label: words.unit, value: shot.unit, options: [['mm', 'mm'], ['cm', 'cm'], ['in', words.inches]], onChoose: (unit) => { act({unit}); },
     })}
   </div>`;
 }

@@ -146,6 +146,7 @@ export const words = (say: Say): PlanWords => ({
   format: 'Sensor',
   formats: {
     '54x40': 'Mittelformat 54 × 40', '44x33': 'Mittelformat 44 × 33', 'full-frame': 'Vollformat', 'aps-c-small': 'APS-C, kleiner',
+    'aps-h': 'APS-H', 'aps-c': 'APS-C', 'four-thirds': 'Four Thirds',
     '1/1.3-inch': '1/1,3″, Telefon', '1/2.55-inch': '1/2,55″, Telefon',
   },
   own: 'eigene Maße',

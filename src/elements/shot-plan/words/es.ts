@@ -145,6 +145,7 @@ export const words = (say: Say): PlanWords => ({
   format: 'Sensor',
   formats: {
     '54x40': 'medio formato 54 × 40', '44x33': 'medio formato 44 × 33', 'full-frame': 'formato completo', 'aps-c-small': 'APS-C, menor',
+    'aps-h': 'APS-H', 'aps-c': 'APS-C', 'four-thirds': 'Four Thirds',
     '1/1.3-inch': '1/1,3″, teléfono', '1/2.55-inch': '1/2,55″, teléfono',
   },
   own: 'medidas propias',
