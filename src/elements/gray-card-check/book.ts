@@ -1,4 +1,5 @@
 import {WordBook} from '../shared/languages.js';
+import {sheetBook} from './sheet/book.js';
 import type {CardWords} from './words/en.js';
 
 /** What is said before a card shot is open, by language. */
@@ -8,4 +9,4 @@ export const cardBook = new WordBook<CardWords>({
   fr: () => import('./words/fr.js'),
   es: () => import('./words/es.js'),
   pl: () => import('./words/pl.js'),
-});
+}, {sheet: sheetBook});

@@ -17,13 +17,6 @@ import type {CardWords} from './words/en.js';
 
 /** What shows a card shot is fetched with the first of them, and so are its words. */
 const loadSheet = () => import('./sheet/sheet.js');
-const wordLoaders = new Map<string, () => Promise<void>>();
-
-function wordLoader(language: string): () => Promise<void> {
-  let load = wordLoaders.get(language);
-  if (!load) wordLoaders.set(language, load = () => sheetBook.load(language));
-  return load;
-}
 
 /** A photo that opened, until the sheet is there to lay it out. */
 interface Arrived {
@@ -192,9 +185,7 @@ export class GrayCardCheck extends PhotoElement<CardWords> {
   }
 
   #fetchSheet(): void {
-    const {language} = this.words.say;
-    this.later(wordLoader(language));
-    this.#sheetWords = sheetBook.inLanguage(language) ?? this.#sheetWords;
+    this.#sheetWords = this.wordsOf(sheetBook) ?? this.#sheetWords;
     const part = this.later(loadSheet);
     if (part && this.#sheetWords) this.#sheet ??= new part.CardSheet(this.#host);
   }
