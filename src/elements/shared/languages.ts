@@ -25,7 +25,7 @@ export class WordBook<W> {
    * @param loaders - by language: `de`, or `pt-BR` where a region has words of its own
    * @param parts - books of what the element fetches later, by what it is
    */
-  constructor(loaders: Readonly<Record<string, WordLoader<W>>>, readonly parts: Readonly<Record<string, WordBook<never>>> = {}) {
+  constructor(loaders: Readonly<Record<string, WordLoader<W>>>, readonly parts: Readonly<Record<string, WordBook<unknown>>> = {}) {
     this.#loaders = new Map(Object.entries(loaders));
   }
 

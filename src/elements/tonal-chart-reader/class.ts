@@ -17,9 +17,8 @@ import {lineFrom, spotFrom, spotProblem, type LineShare} from './places.js';
 import {TwoPhotos} from './two-photos.js';
 import type {ChartWords} from './words/en.js';
 
-/** What shows an open photo is fetched with the first one, and its words with it. */
+/** What shows an open photo is fetched with the first one. */
 const loadSheet = () => import('./photo/sheet.js');
-const loadingWords = new Map<string, () => Promise<void>>();
 
 /**
  * @summary A photo's tonal chart inside the crop that will be kept: what is cut off, the room left, and the advice in
@@ -162,6 +161,7 @@ export class TonalChartReader extends TwoPhotos<ChartWords> {
     openEarlier: (file) => { void this.openerEarlier.open(file, 'reader'); },
     dropEarlier: () => { this.earlierFile = null; },
     later: (load) => this.later(load),
+    wordsOf: (book) => this.wordsOf(book),
     wear: (styles) => { this.#wear(styles); },
   };
 
@@ -205,11 +205,8 @@ export class TonalChartReader extends TwoPhotos<ChartWords> {
   }
 
   #fetchSheet(): void {
-    const {language} = this.words.say;
-    let load = loadingWords.get(language);
-    if (!load) loadingWords.set(language, load = () => sheetBook.load(language));
-    this.later(load);
-    this.#sheetWords = sheetBook.inLanguage(language) ?? this.#sheetWords;
+    // Until the words of another language have arrived, those that are there stay.
+    this.#sheetWords = this.wordsOf(sheetBook) ?? this.#sheetWords;
     const part = this.later(loadSheet);
     if (part) this.#sheet ??= new part.PhotoSheet(this.#host);
   }

@@ -1,6 +1,7 @@
 import {html, nothing, type CSSResult, type TemplateResult} from 'lit';
 import type {Shot} from '../../../core/shot/shot.js';
 import type {Photo} from '../../../photo/open.js';
+import type {WordBook} from '../../shared/languages.js';
 import {exposureOf} from '../../shared/photo/settings.js';
 import type {LineShare} from '../places.js';
 import {sharpnessBook} from '../sharpness/book.js';
@@ -9,7 +10,6 @@ import type {SheetWords} from './words/en.js';
 
 /** What answers is fetched when the fold is first opened. */
 const loadSection = () => import('../sharpness/section.js');
-const loadingWords = new Map<string, () => Promise<void>>();
 
 export interface FoldSubject {
   readonly words: SheetWords;
@@ -28,6 +28,7 @@ export interface FoldHost {
   readonly act: (changes: Partial<Shot>) => void;
   readonly drawLine: (line: LineShare) => void;
   readonly later: <M>(load: () => Promise<M>) => M | undefined | null;
+  readonly wordsOf: <V>(book: WordBook<V>) => V | undefined;
   readonly wear: (styles: CSSResult) => void;
 }
 
@@ -46,11 +47,8 @@ export class SharpnessFold {
       this.#section?.stop();
       return;
     }
-    const {photo, earlier, shot, words: {say: {language}}} = subject;
-    let load = loadingWords.get(language);
-    if (!load) loadingWords.set(language, load = () => sharpnessBook.load(language));
-    this.host.later(load);
-    const words = sharpnessBook.inLanguage(language);
+    const {photo, earlier, shot} = subject;
+    const words = this.host.wordsOf(sharpnessBook);
     const part = this.host.later(loadSection);
     this.#isMissing = part === null;
     if (!part || !words) return;

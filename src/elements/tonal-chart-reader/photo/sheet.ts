@@ -3,6 +3,7 @@ import type {CropShare, Intent, Shot} from '../../../core/shot/shot.js';
 import type {Level} from '../../../core/tone/level.js';
 import type {Photo} from '../../../photo/open.js';
 import {choiceField} from '../../shared/fields.js';
+import type {WordBook} from '../../shared/languages.js';
 import {pixelSize} from '../../shared/photo/file-speech.js';
 import {pick} from '../../shared/photo/pick.js';
 import {exposureOf, meantShift, saysExposure} from '../../shared/photo/settings.js';
@@ -59,6 +60,7 @@ export interface SheetHost {
   readonly openEarlier: (file: File) => void;
   readonly dropEarlier: () => void;
   readonly later: <M>(load: () => Promise<M>) => M | undefined | null;
+  readonly wordsOf: <V>(book: WordBook<V>) => V | undefined;
   readonly wear: (styles: CSSResult) => void;
 }
 
