@@ -13,7 +13,7 @@ export const sharpnessStyles = css`
   .ink-hatch { stroke: currentColor; stroke-opacity: 0.45; }
   .accent-hatch { stroke: var(--accent); }
   .pale-hatch { stroke: #fff; stroke-opacity: 0.6; }
-  .focus { stroke: var(--accent); stroke-width: 2; fill: none; }
+  .focus { stroke: var(--accent); stroke-width: 2; stroke-dasharray: 7 3; fill: none; }
 
   .stage .over { position: absolute; inset: 0; pointer-events: none; }
   .stage .heat { pointer-events: none; }
