@@ -1,4 +1,4 @@
-import {html, isServer, nothing, type PropertyValues, type TemplateResult} from 'lit';
+import {adoptStyles, html, isServer, nothing, type CSSResult, type PropertyValues, type TemplateResult} from 'lit';
 import type {ClicksPerStop} from '../../core/exposure/clicks.js';
 import type {StackFrame} from '../../core/optics/stack.js';
 import {Problem} from '../../core/problem.js';
@@ -164,10 +164,11 @@ export class SharpZoneBar extends ShotElement<ZoneWords> {
   #frames: readonly StackFrame[] = [];
   #curve: 'blur' | 'contrast' = 'blur';
   #pressed: Pressed | undefined;
+  readonly #worn = new Set<CSSResult>();
   readonly #shownAperture = new ShownAperture();
   readonly #folding = new Folding({
     later: (load) => this.later(load), entryHost: () => this.#entryHost, done: (place) => this.#done(place),
-    press: (place, what, changes) => { void this.#press(place, what, changes); }, redraw: () => { this.requestUpdate(); },
+    press: (place, what, changes) => { void this.#press(place, what, changes); }, redraw: () => { this.requestUpdate(); }, wear: (styles) => { this.#wear(styles); },
     notes: () => this.thing<RulerNotes>('ruler') ?? NO_NOTES, putNotes: (notes) => { this.putThing('ruler', notes); },
     photo: () => this.#photo, alone: () => this.alone,
   });
@@ -238,6 +239,12 @@ export class SharpZoneBar extends ShotElement<ZoneWords> {
 
   protected override verdictText(): string | undefined {
     return this.#trouble ? troubleText(this.words, this.#trouble) : this.#reading && verdictText(this.words, this.#reading);
+  }
+
+  #wear(styles: CSSResult): void {
+    if (this.#worn.has(styles)) return;
+    this.#worn.add(styles);
+    adoptStyles(this.renderRoot as ShadowRoot, [...(this.constructor as typeof SharpZoneBar).elementStyles, ...this.#worn]);
   }
 
   // —— what a reader can do ——

@@ -1,4 +1,4 @@
-import {html, nothing, type TemplateResult} from 'lit';
+import {html, nothing, type CSSResult, type TemplateResult} from 'lit';
 import type {Shot} from '../../core/shot/shot.js';
 import type {SaidDetail} from './detail.js';
 import type {EntryHost} from './entries.js';
@@ -23,6 +23,8 @@ export interface FoldingHost {
   readonly press: (place: FoldName, what: () => string, changes: Partial<Shot>) => void;
   readonly done: (place: FoldName) => Done | undefined;
   readonly redraw: () => void;
+  /** Puts on styles that only a fetched part needs. */
+  readonly wear: (styles: CSSResult) => void;
   /** What was marked and read on rulers, and the photo that a linked element has open. */
   readonly notes: () => RulerNotes;
   readonly putNotes: (notes: RulerNotes) => void;
@@ -80,14 +82,15 @@ export class Folding {
     </div>` : nothing}</div>`;
   }
 
-  #fold<M>(
+  #fold<M extends object>(
     name: FoldName, reading: Reading | undefined, load: () => Promise<M>, view: (host: FoldHost, part: M) => TemplateResult,
   ): TemplateResult {
-    const {later, entryHost, press, done} = this.host;
+    const {later, wear, entryHost, press, done} = this.host;
     const entries = entryHost();
     const {words} = entries;
     const isOpen = this.#opened.has(name);
     const [part, fold] = isOpen ? [later(load), this.words(words.say.language)] : [];
+    if (part && 'styles' in part) wear(part.styles as CSSResult);
     return html`<details class=${name} ?open=${isOpen} @toggle=${(event: Event) => { this.#toggle(name, (event.target as HTMLDetailsElement).open); }}>
       <summary>${words.folds[name]}</summary>
       ${part && fold ? html`<div class="group">${view({...entries, fold, reading, press, done}, part)}</div>`
