@@ -2,7 +2,7 @@ import {nothing, svg, type SVGTemplateResult} from 'lit';
 import type {PlanWay} from '../../core/optics/plan-way.js';
 import type {Curve, CurvePoint} from './curve.js';
 import {bestText} from './more-speech.js';
-import type {PlanWords} from './words/en.js';
+import type {UnfoldedWords} from './book.js';
 
 const LEFT_PX = 42;
 const RIGHT_PX = 14;
@@ -45,7 +45,7 @@ export function printed(points: readonly CurvePoint[], sheet: ChartSheet): reado
 }
 
 /** Worst contrast over the f-numbers: the line, what defocus and diffraction take, the best click and the way's own. */
-export function chart(words: PlanWords, curve: Curve, way: PlanWay, wished: number, width: number): SVGTemplateResult {
+export function chart(words: UnfoldedWords, curve: Curve, way: PlanWay, wished: number, width: number): SVGTemplateResult {
   const sheet = chartSheet(width, curve);
   const {x, y, floor} = sheet;
   const {points, best} = curve;

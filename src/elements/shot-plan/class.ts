@@ -16,7 +16,7 @@ import type {LengthUnit} from '../../core/units.js';
 import {ShotElement} from '../shared/shot-element.js';
 import {familyStyles} from '../shared/styles.js';
 import {takenBack} from '../shared/undo.js';
-import {planBook} from './book.js';
+import {foldsBook, planBook, type UnfoldedWords} from './book.js';
 import {layOut} from './draw.js';
 import {drawingView, type GripHands, type View} from './drawing-view.js';
 import {everyday, type EntryHost} from './entries.js';
@@ -26,6 +26,7 @@ import {reasonText, troubleText, verdictText, waySetting, wishText} from './spee
 import {planStyles} from './styles.js';
 import {giveUpsView, waysView} from './ways-view.js';
 import type {PlanWords} from './words/en.js';
+import type {FoldWords} from './words/folds-en.js';
 
 /** What makes the plan: fetched while the figure is already there. */
 const loadPlanner = () => import('./planner.js');
@@ -137,6 +138,7 @@ export class ShotPlan extends ShotElement<PlanWords> {
   #view: View | undefined;
   #drag: {readonly grip: Grip; readonly x: number; readonly y: number; readonly from: Shot; readonly view: View} | undefined;
   #done: {readonly changes: Partial<Shot>; readonly before: ShotState; readonly say: () => string} | undefined;
+  #foldWords: FoldWords | undefined;
   readonly #opened = new Set<() => Promise<unknown>>();
   #sizes: ResizeObserver | undefined;
 
@@ -354,9 +356,9 @@ export class ShotPlan extends ShotElement<PlanWords> {
     const {shot, words} = this;
     const way = this.#way;
     return html`<div class="folds">
-      ${this.#renderFold('side-by-side', words.compare, loadMore, (more) => more.comparison(words, ways, job, shot))}
-      ${this.#renderFold('every-aperture', words.curve, loadMore, (more) => (way ? more.curveView(words, way, job, this.#width) : nothing))}
-      ${this.#renderFold('rates-part', words.rates, loadMore, (more) => more.ratesView(words, shot.unit))}
+      ${this.#renderFold('side-by-side', words.compare, loadMore, (more, said) => more.comparison(said, ways, job, shot))}
+      ${this.#renderFold('every-aperture', words.curve, loadMore, (more, said) => (way ? more.curveView(said, way, job, this.#width) : nothing))}
+      ${this.#renderFold('rates-part', words.rates, loadMore, (more, said) => more.ratesView(said, shot.unit))}
       ${single?.giveUp.length ? html`<details class="single screen-only"><summary>${words.single}</summary>
         <p class="note">${single.oneIsEnough ? words.singleAny : words.singleAll}</p>
         ${giveUpsView(words, single, shot, (wishes) => { void this.#giveUp(wishes); })}</details>` : nothing}
@@ -367,18 +369,19 @@ export class ShotPlan extends ShotElement<PlanWords> {
   #renderSetUp(): TemplateResult {
     const {words} = this;
     return html`<div class="folds set-up screen-only">
-      ${this.#renderFold('figure', words.figure, loadSetUp, (setUp) => setUp.figureFields(this.#host))}
-      ${this.#renderFold('camera', words.cameraAndLens, loadSetUp, (setUp) => setUp.cameraFields(this.#host))}
-      ${this.#renderFold('sharp', words.sharp, loadSetUp, (setUp) => setUp.sharpFields(this.#host))}
+      ${this.#renderFold('figure', words.figure, loadSetUp, (setUp, said) => setUp.figureFields({...this.#host, words: said}))}
+      ${this.#renderFold('camera', words.cameraAndLens, loadSetUp, (setUp, said) => setUp.cameraFields({...this.#host, words: said}))}
+      ${this.#renderFold('sharp', words.sharp, loadSetUp, (setUp, said) => setUp.sharpFields({...this.#host, words: said}))}
     </div>`;
   }
 
   /** Something that is fetched when the fold is opened. */
-  #renderFold<M>(name: string, summary: string, load: () => Promise<M>, view: (part: M) => TemplateResult | typeof nothing): TemplateResult {
+  #renderFold<M>(name: string, summary: string, load: () => Promise<M>, view: (part: M, words: UnfoldedWords) => TemplateResult | typeof nothing): TemplateResult {
     const part = this.#opened.has(load) ? this.later(load) : undefined;
+    if (part) this.#foldWords = this.wordsOf(foldsBook) ?? this.#foldWords;
     return html`<details class=${name} @toggle=${() => { this.#open(load); }}>
       <summary>${summary}</summary>
-      ${part ? view(part) : part === null ? html`<p class="note">${this.words.say.family.unreachable}</p>` : nothing}
+      ${part && this.#foldWords ? view(part, {...this.words, ...this.#foldWords}) : part === null ? html`<p class="note">${this.words.say.family.unreachable}</p>` : nothing}
     </details>`;
   }
 

@@ -22,7 +22,7 @@ type LengthKey = 'room' | 'baseDepth' | 'overhangFront' | 'overhangFrontHeight' 
 /** A bare number typed while inches are shown means inches. */
 const withUnit = (text: string, unit: LengthUnit): string => (unit !== 'mm' && readNumber(text) !== undefined ? `${text.trim()} ${unit}` : text);
 
-export const lengthField = ({field, shot, type, words}: EntryHost, key: LengthKey, hint?: string): TemplateResult => field(key, words[key], {
+export const lengthField = ({field, shot, type, words}: EntryHost, key: LengthKey, label: string, hint?: string): TemplateResult => field(key, label, {
   hint, write: () => words.say.fieldLength(shot[key], shot.unit), onType: (text) => { type(key, withUnit(text, shot.unit)); },
 });
 
@@ -30,7 +30,7 @@ export const lengthField = ({field, shot, type, words}: EntryHost, key: LengthKe
 export function everyday(host: EntryHost): TemplateResult {
   const {field, shot, words} = host;
   return html`${field('focalLengths', words.focalLengths, {hint: words.focalLengthsHint})}
-    ${lengthField(host, 'room', words.roomHint)}
+    ${lengthField(host, 'room', words.room, words.roomHint)}
     ${field('pictureWidth', words.pictureWidth, {inputmode: 'numeric'})}${field('pictureHeight', words.pictureHeight, {inputmode: 'numeric'})}
     ${field('margin', words.margin, {hint: words.marginHint})}
     ${shot.apertureShown === 'marked' ? field('meteredAperture', words.metered)

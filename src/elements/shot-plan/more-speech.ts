@@ -4,7 +4,8 @@ import type {Shot} from '../../core/shot/shot.js';
 import type {LengthUnit} from '../../core/units.js';
 import type {Curve} from './curve.js';
 import {contrastText, framesText, priceText, shownAperture, signedLength} from './speech.js';
-import type {Clarity, PlanWords} from './words/en.js';
+import type {UnfoldedWords} from './book.js';
+import type {Clarity} from './words/folds-en.js';
 
 /** Contrast in a word. Where one word ends and the next begins is our judgement, no source. */
 function clarityOf(contrast: number): Clarity {
@@ -16,7 +17,7 @@ function clarityOf(contrast: number): Clarity {
 
 /** One line of the comparison. */
 export interface Line {
-  readonly key: keyof PlanWords['lines'];
+  readonly key: keyof UnfoldedWords['lines'];
   readonly label: string;
   readonly text: string;
 }
@@ -25,7 +26,7 @@ export interface Line {
 const MOST_MARKS = 12;
 
 /** A way as lines that stand beside the same lines of the next. */
-export function wayLines(words: PlanWords, way: PlanWay, job: PlanJob, shot: Shot): readonly Line[] {
+export function wayLines(words: UnfoldedWords, way: PlanWay, job: PlanJob, shot: Shot): readonly Line[] {
   const {say} = words;
   const {unit} = shot;
   const count = way.frames.length;
@@ -48,22 +49,22 @@ export function wayLines(words: PlanWords, way: PlanWay, job: PlanJob, shot: Sho
 }
 
 /** A length that is followed by another of the same unit. */
-const bare = ({say}: PlanWords, mm: number, unit: LengthUnit): string => signedLength(say, mm, unit).replace(`\u00a0${unit}`, '');
+const bare = ({say}: UnfoldedWords, mm: number, unit: LengthUnit): string => signedLength(say, mm, unit).replace(`\u00a0${unit}`, '');
 
 /** Semicolons part them where the comma is a decimal one. */
-function marks(words: PlanWords, all: readonly number[], unit: LengthUnit, more: boolean): string {
+function marks(words: UnfoldedWords, all: readonly number[], unit: LengthUnit, more: boolean): string {
   const parted = words.say.typed('0.1') === '0.1' ? ', ' : '; ';
   return `${all.map((mark) => bare(words, mark, unit)).join(parted)}${more ? ' …' : ''}\u00a0${unit}`;
 }
 
 /** Over the best click of the curve. */
-export function bestText(words: PlanWords, {best}: Curve, way: PlanWay): string {
+export function bestText(words: UnfoldedWords, {best}: Curve, way: PlanWay): string {
   const [aperture, contrast] = [words.say.aperture(best.aperture), contrastText(words, best.worst)];
   return way.kind === 'stack' ? words.bestStack(aperture, framesText(words, best.frames), contrast) : words.best(aperture, contrast);
 }
 
 /** What the curve shows. */
-export function curveText(words: PlanWords, {points, best}: Curve, way: PlanWay, job: PlanJob): string {
+export function curveText(words: UnfoldedWords, {points, best}: Curve, way: PlanWay, job: PlanJob): string {
   const {say} = words;
   const stack = way.kind === 'stack';
   const [top, contrast] = [say.aperture(best.aperture), contrastText(words, best.worst)];
@@ -78,7 +79,7 @@ export function curveText(words: PlanWords, {points, best}: Curve, way: PlanWay,
 }
 
 /** What each part of a price counts, in seconds: amounts that a reader can picture. */
-export function rateLines(words: PlanWords, unit: LengthUnit): readonly (readonly [what: string, counts: string])[] {
+export function rateLines(words: UnfoldedWords, unit: LengthUnit): readonly (readonly [what: string, counts: string])[] {
   const {say, rate} = words;
   const [back, pixels] = [100, 1000];
   const lines: readonly (readonly [what: string, seconds: number])[] = [

@@ -6,7 +6,7 @@ import type {LengthUnit} from '../../core/units.js';
 import {CHART_HEIGHT, chart} from './chart.js';
 import {curveOf, type Curve} from './curve.js';
 import {curveText, rateLines} from './more-speech.js';
-import type {PlanWords} from './words/en.js';
+import type {UnfoldedWords} from './book.js';
 
 export {comparison} from './comparison.js';
 
@@ -29,7 +29,7 @@ function knownCurve(way: PlanWay, job: PlanJob): Curve | undefined {
 }
 
 /** What every aperture leaves of the finest line, from where a way has the camera. */
-export function curveView(words: PlanWords, way: PlanWay, job: PlanJob, room: number): TemplateResult | typeof nothing {
+export function curveView(words: UnfoldedWords, way: PlanWay, job: PlanJob, room: number): TemplateResult | typeof nothing {
   const curve = knownCurve(way, job);
   if (!curve || curve.points.length < 2) return nothing;
   const width = Math.min(room, WIDEST_PX);
@@ -43,7 +43,7 @@ export function curveView(words: PlanWords, way: PlanWay, job: PlanJob, room: nu
 }
 
 /** What a second, a click, a step back, a frame and a lens count for. */
-export function ratesView(words: PlanWords, unit: LengthUnit): TemplateResult {
+export function ratesView(words: UnfoldedWords, unit: LengthUnit): TemplateResult {
   return html`<p class="note">${words.ratesText}</p>
     <dl class="rates">${rateLines(words, unit).map(([what, counts]) => html`<div><dt>${what}</dt><dd>${counts}</dd></div>`)}</dl>`;
 }

@@ -3,20 +3,24 @@ import {SENSOR_FORMATS, nearestFormat} from '../../core/optics/sensors.js';
 import type {ApertureShown, Shot} from '../../core/shot/shot.js';
 import type {LengthUnit} from '../../core/units.js';
 import {choiceField} from '../shared/fields.js';
+import type {UnfoldedWords} from './book.js';
 import {lengthField, type EntryHost} from './entries.js';
 
+/** With the words of the folds. */
+export interface SetUpHost extends EntryHost { readonly words: UnfoldedWords }
+
 /** The figure's measures, which its outline has too. */
-export function figureFields(host: EntryHost): TemplateResult {
+export function figureFields(host: SetUpHost): TemplateResult {
   const {field, shot, words} = host;
   return html`<div class="fields">
-    ${lengthField(host, 'baseDepth')}${lengthField(host, 'overhangFront')}${lengthField(host, 'overhangFrontHeight')}
-    ${lengthField(host, 'overhangBack')}${lengthField(host, 'overhangBackHeight')}${lengthField(host, 'figureHeight')}
-    ${lengthField(host, 'figureWidth')}${field('tilt', words.lookingDown, {write: () => `${words.say.number(shot.tilt, 1)}°`})}
+    ${lengthField(host, 'baseDepth', words.baseDepth)}${lengthField(host, 'overhangFront', words.overhangFront)}${lengthField(host, 'overhangFrontHeight', words.overhangFrontHeight)}
+    ${lengthField(host, 'overhangBack', words.overhangBack)}${lengthField(host, 'overhangBackHeight', words.overhangBackHeight)}${lengthField(host, 'figureHeight', words.figureHeight)}
+    ${lengthField(host, 'figureWidth', words.figureWidth)}${field('tilt', words.lookingDown, {write: () => `${words.say.number(shot.tilt, 1)}°`})}
   </div>`;
 }
 
 /** What camera and lens are, and what they can do. */
-export function cameraFields(host: EntryHost): TemplateResult {
+export function cameraFields(host: SetUpHost): TemplateResult {
   const {field, shot, act, words} = host;
   return html`<div class="fields">
     ${sensorFields(host)}
@@ -35,7 +39,7 @@ export function cameraFields(host: EntryHost): TemplateResult {
 }
 
 /** How sharp is sharp enough, how many frames may be blended, and the unit of all lengths. */
-export function sharpFields({field, shot, act, words}: EntryHost): TemplateResult {
+export function sharpFields({field, shot, act, words}: SetUpHost): TemplateResult {
   return html`<div class="fields">
     ${field('blurLimit', words.blurLimit, {inputmode: 'decimal'})}
     ${field('leastContrast', words.leastContrast, {hint: words.leastContrastHint, inputmode: 'decimal'})}
@@ -49,7 +53,7 @@ export function sharpFields({field, shot, act, words}: EntryHost): TemplateResul
 /** A size within this share of a usual format goes by its name: sizes vary that much from body to body. */
 const SAME_FORMAT = 0.012;
 
-function sensorFields({field, shot, act, words}: EntryHost): TemplateResult {
+function sensorFields({field, shot, act, words}: SetUpHost): TemplateResult {
   const {sensorWidth, sensorHeight} = shot;
   const {format, off} = nearestFormat(sensorWidth, sensorHeight);
   const upright = sensorHeight > sensorWidth;
