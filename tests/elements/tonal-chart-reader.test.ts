@@ -414,6 +414,24 @@ describe('tonal-chart-reader', () => {
     await settled(el, () => words(el).includes('40 × 30 px, all of it'));
   });
 
+  it('takes a paste where several stand only when the focus is on it', async () => {
+    const pair = await fixture(html`<div><tonal-chart-reader></tonal-chart-reader><tonal-chart-reader></tonal-chart-reader></div>`);
+    const [one, other] = pair.querySelectorAll('tonal-chart-reader') as unknown as [TonalChartReader, TonalChartReader];
+    const clipboardData = new DataTransfer();
+    clipboardData.items.add(await invented());
+    const paste = () => {
+      const event = new ClipboardEvent('paste', {cancelable: true});
+      Object.defineProperty(event, 'clipboardData', {value: clipboardData});
+      document.dispatchEvent(event);
+      return event.defaultPrevented;
+    };
+    expect(paste()).to.equal(false);
+    other.shadowRoot?.querySelector<HTMLInputElement>('input[type=file]')?.focus();
+    expect(paste()).to.equal(true);
+    await settled(other, () => verdict(other) !== '');
+    expect(verdict(one)).to.equal('');
+  });
+
   it('fills in from a photo of the page’s own only what nobody stated, without an event', async () => {
     let events = 0;
     const count = () => { events++; };

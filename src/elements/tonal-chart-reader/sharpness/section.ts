@@ -13,7 +13,7 @@ import {HeatReader} from './heat.js';
 import {acrossCrop, frontToBack} from './line.js';
 import {readAlong, type LineReading} from './reading.js';
 import {heatLegend, overPhoto, profileDrawing} from './profile-view.js';
-import {changeOf} from './names.js';
+import {changeOf, type Change} from './names.js';
 import {diffractionText, focusText, partOfWay, rulerText, sharpText, worthText, type Places} from './speech.js';
 import type {SharpnessWords} from './words/en.js';
 
@@ -93,12 +93,12 @@ export class SharpnessSection {
 
   /** The earlier shot, where its pixels can be set beside this one's. */
   get #earlier(): Photo | undefined {
-    const {photo, earlier, sameSet} = this.#subject as SharpnessSubject;
+    const {photo, earlier, sameSet} = this.#now;
     return earlier && sameSet && earlier.width === photo.width && earlier.height === photo.height ? earlier : undefined;
   }
 
   get #line(): LineShare {
-    const {line, shot} = this.#subject as SharpnessSubject;
+    const {line, shot} = this.#now;
     return line ?? frontToBack(shot.crop);
   }
 
@@ -118,7 +118,7 @@ export class SharpnessSection {
 
   /** Finished pixels to a pixel of the photo. */
   get #perPixel(): number {
-    const {photo, shot} = this.#subject as SharpnessSubject;
+    const {photo, shot} = this.#now;
     return shot.pictureWidth / cropPixels(shot.crop, photo).width;
   }
 
@@ -140,13 +140,13 @@ export class SharpnessSection {
 
   #worth({comparison, aperture, apertureEarlier}: LineReading): string {
     if (!comparison) return '';
-    const judged = comparison.points.filter(({sharper}) => sharper !== null);
-    const part = (change: string) => judged.filter((point) => changeOf(point) === change).length / (judged.length || 1);
-    const added = comparison.points.map(({added: blur, sharper}) => (blur === null || sharper === 'neither' ? 0 : blur * this.#perPixel));
+    const {points} = comparison;
+    const part = (change: Change) => points.filter((point) => changeOf(point) === change).length / (points.length || 1);
+    const added = points.map(({added: blur, sharper}) => (blur === null || sharper === 'neither' ? 0 : blur * this.#perPixel));
     const gained = -Math.min(0, ...added);
     return worthText(this.#now.words, {
-      now: aperture, before: apertureEarlier, sharper: part('sharper'), softer: part('softer'), alike: part('alike'),
-      gained, lost: Math.max(0, ...added), best: comparison.points[added.indexOf(-gained)]?.along ?? 0,
+      now: aperture, before: apertureEarlier, sharper: part('sharper'), softer: part('softer'), alike: part('alike'), unknown: part('unknown'),
+      gained, lost: Math.max(0, ...added), best: points[added.indexOf(-gained)]?.along ?? 0,
     }, this.#places);
   }
 

@@ -46,6 +46,8 @@ function piecesText(words: SharpnessWords, list: readonly PieceOfLine[], {write}
   return words.say.list([...new Set(texts)]);
 }
 
+/** Pieces shorter than this are a stray reading, where there are longer ones; share of the line. */
+const LEAST_PIECE = 0.03;
 /** So near to an end is at the end. */
 const AT_END = 0.005;
 
@@ -54,7 +56,8 @@ export function sharpText(words: SharpnessWords, sharp: readonly PieceOfLine[], 
   const [only, ...more] = sharp;
   if (!known || !only) return words.nothingKnown;
   if (more.length === 0 && only.from <= AT_END && only.to >= 1 - AT_END) return words.sharpAll;
-  const pieces = piecesText(words, sharp, places);
+  const long = sharp.filter(({from, to}) => to - from >= LEAST_PIECE);
+  const pieces = piecesText(words, long.length ? long : sharp, places);
   return places.onRuler ? words.sharpOnRuler(pieces) : words.sharp(pieces);
 }
 
@@ -79,10 +82,11 @@ export interface Worth {
   /** Aperture of this shot and of the earlier one. */
   readonly now: number;
   readonly before: number;
-  /** Parts of the line that this shot shows sharper, softer and alike, 0 to 1. */
+  /** Parts of the line that this shot shows sharper, softer and alike, and that nobody can judge, 0 to 1. */
   readonly sharper: number;
   readonly softer: number;
   readonly alike: number;
+  readonly unknown: number;
   /** Most blur that this shot took away and added, finished px. */
   readonly gained: number;
   readonly lost: number;
@@ -93,7 +97,7 @@ export interface Worth {
 /** Whether the second shot was worth it, and where. */
 export function worthText(words: SharpnessWords, worth: Worth, places: Places): string {
   const {say} = words;
-  const {sharper, softer, alike, gained, lost, best} = worth;
+  const {sharper, softer, alike, unknown, gained, lost, best} = worth;
   const [now, before] = [say.aperture(worth.now), say.aperture(worth.before)];
   const [shot, other] = now === before ? [words.thisShot, words.earlierShot] : [now, before];
   if (!sharper && !softer) return alike ? words.noGain(shot, other) : words.noDetail;
@@ -101,7 +105,7 @@ export function worthText(words: SharpnessWords, worth: Worth, places: Places): 
   return [
     words.worth(shot, other, say.percent(sharper), say.pixels(gained), whereText(words, places, best)),
     softer ? words.butSofter(say.percent(softer), say.pixels(lost)) : '',
-    alike ? words.restAlike : '',
+    alike ? unknown ? words.restMixed : words.restAlike : unknown ? words.restUnknown : '',
   ].filter(Boolean).join(' ');
 }
 

@@ -34,6 +34,8 @@ export const words = (say: Say): SharpnessWords => ({
     `Lohnt: ${shot} ist auf ${part} der Linie schärfer als ${other}, am meisten ${place}, mit ${pixels} weniger Unschärfe.`,
   butSofter: (part, pixels) => `Auf ${part} der Linie ist es weicher, um bis zu ${pixels}.`,
   restAlike: 'Sonst ist kein Unterschied.',
+  restMixed: 'Sonst ist kein Unterschied oder nichts zu beurteilen.',
+  restUnknown: 'Der Rest lässt sich nicht beurteilen.',
   diffractionOver: (aperture, disc, limit) =>
     `Bei ${aperture} breitet schon die kleine Öffnung jeden Punkt auf ${disc} aus (Beugung), mehr als die ${limit}, die noch scharf aussehen. Weiter abblenden macht nichts schärfer, was in der Schärfeebene liegt.`,
   diffractionWithin: (aperture, disc, limit) =>

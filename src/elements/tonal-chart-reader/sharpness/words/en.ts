@@ -38,6 +38,8 @@ export const words = (say: Say) => ({
     `Worth it: ${shot} is sharper than ${other} on ${part} of the line, most ${place}, where it has ${pixels} less blur.`,
   butSofter: (part: string, pixels: string) => `It is softer on ${part} of it, by up to ${pixels}.`,
   restAlike: 'Elsewhere there is no difference.',
+  restMixed: 'Elsewhere there is no difference, or nothing to judge by.',
+  restUnknown: 'The rest cannot be judged.',
   diffractionOver: (aperture: string, disc: string, limit: string) =>
     `At ${aperture} the small opening alone spreads every point to ${disc} (diffraction), more than the ${limit} that still look sharp. Closing further sharpens nothing that is in focus.`,
   diffractionWithin: (aperture: string, disc: string, limit: string) =>

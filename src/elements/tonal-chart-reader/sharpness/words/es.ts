@@ -34,6 +34,8 @@ export const words = (say: Say): SharpnessWords => ({
     `Compensa: ${shot} es más nítido que ${other} en ${part} de la línea, sobre todo ${place}, con ${pixels} menos de desenfoque.`,
   butSofter: (part, pixels) => `Es más suave en ${part} de la línea, hasta ${pixels}.`,
   restAlike: 'En lo demás no hay diferencia.',
+  restMixed: 'En lo demás no hay diferencia o nada que juzgar.',
+  restUnknown: 'El resto no se puede juzgar.',
   diffractionOver: (aperture, disc, limit) =>
     `Con ${aperture}, la abertura pequeña ya extiende cada punto a ${disc} (difracción), más que los ${limit} que aún se ven nítidos. Cerrar más no da nitidez a nada de lo enfocado.`,
   diffractionWithin: (aperture, disc, limit) =>

@@ -34,6 +34,8 @@ export const words = (say: Say): SharpnessWords => ({
     `Cela vaut la peine : ${shot} est plus net que ${other} sur ${part} de la ligne, surtout ${place}, avec ${pixels} de flou en moins.`,
   butSofter: (part, pixels) => `C’est plus mou sur ${part} de la ligne, jusqu’à ${pixels}.`,
   restAlike: 'Ailleurs, aucune différence.',
+  restMixed: 'Ailleurs, aucune différence, ou rien à juger.',
+  restUnknown: 'Le reste ne peut être jugé.',
   diffractionOver: (aperture, disc, limit) =>
     `À ${aperture}, la petite ouverture étale à elle seule chaque point sur ${disc} (diffraction), plus que les ${limit} qui paraissent nets. Fermer davantage ne rend rien plus net dans le plan de mise au point.`,
   diffractionWithin: (aperture, disc, limit) =>

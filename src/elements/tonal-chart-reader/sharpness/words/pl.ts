@@ -34,6 +34,8 @@ export const words = (say: Say): SharpnessWords => ({
     `Warto: ${shot} jest ostrzejsze niż ${other} na ${part} linii, najbardziej ${place}, o ${pixels} mniej nieostrości.`,
   butSofter: (part, pixels) => `Na ${part} linii jest bardziej miękko, nawet o ${pixels}.`,
   restAlike: 'Poza tym nie ma różnicy.',
+  restMixed: 'Poza tym nie ma różnicy albo nie ma czego ocenić.',
+  restUnknown: 'Reszty nie da się ocenić.',
   diffractionOver: (aperture, disc, limit) =>
     `Przy ${aperture} sam mały otwór rozmywa każdy punkt do ${disc} (dyfrakcja), więcej niż ${limit}, które jeszcze wygląda ostro. Dalsze przymykanie nie wyostrzy niczego w płaszczyźnie ostrości.`,
   diffractionWithin: (aperture, disc, limit) =>
