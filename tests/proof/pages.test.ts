@@ -18,7 +18,7 @@ const PAGES = [
 async function withoutScripts(path: string): Promise<string | undefined> {
   const text = await (await fetch(`/site/${path}`)).text();
   if (!text.includes("script-src 'none'")) return undefined;
-  return text.replace(/<meta http-equiv="Content-Security-Policy"[^>]*>/, '').replace(/<script\b[^>]*><\/script>/g, '').replace('<head>', '<head><base href="/site/">');
+  return text.replace(/<meta http-equiv="Content-Security-Policy"[^>]*>/, '').replace(/<script\b[^>]*><\/script>/g, '').replace('<head>', `<head><base href="${location.origin}/site/">`);
 }
 
 async function opened(path: string): Promise<HTMLIFrameElement> {
@@ -30,8 +30,9 @@ async function opened(path: string): Promise<HTMLIFrameElement> {
   else frame.srcdoc = text;
   document.body.append(frame);
   await new Promise((resolve) => { frame.addEventListener('load', resolve, {once: true}); });
-  if (text !== undefined) return frame;
   const {document: page} = frame.contentWindow as View;
+  // Where no module is asked for, tags stay as they were written.
+  if (!page.querySelector('script[type=module][src]:not([src^="/__"]), #check')) return frame;
   const waiting = () => [...page.querySelectorAll('*')].filter((el) => el.localName.includes('-') && !page.querySelector(`details:not([open]) ${el.localName}`));
   await waitUntil(() => waiting().every((el) => el.shadowRoot?.querySelector('.plate')), `${path} works`, {timeout: 15_000});
   await new Promise((resolve) => { setTimeout(resolve, 300); });
