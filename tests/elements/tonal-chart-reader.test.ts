@@ -425,6 +425,7 @@ describe('tonal-chart-reader', () => {
       document.dispatchEvent(event);
       return event.defaultPrevented;
     };
+    await sendMouse({type: 'move', position: [1, 1]}); // off both of them
     expect(paste()).to.equal(false);
     other.shadowRoot?.querySelector<HTMLInputElement>('input[type=file]')?.focus();
     expect(paste()).to.equal(true);
