@@ -367,7 +367,7 @@ describe('shot-plan', () => {
 
   it('says what a way did and takes it back as if it had never been', async () => {
     const el = await ready();
-    const before = {...el.shot};
+    const [before, said] = [{...el.shot}, verdict(el)];
     picked(el, 1).click();
     await el.updateComplete;
     const done = () => el.shadowRoot?.querySelector('.done');
@@ -377,6 +377,7 @@ describe('shot-plan', () => {
     await el.updateComplete;
     expect({...el.shot}).to.deep.equal(before);
     expect(done()).to.equal(null);
+    expect(verdict(el)).to.equal(said);
     // What was metered follows the setting again, since nobody has said it.
     expect(picked(el, 1).getAttribute('aria-pressed')).to.equal('false');
   });

@@ -137,7 +137,7 @@ export class ShotPlan extends ShotElement<PlanWords> {
   #width = 600;
   #view: View | undefined;
   #drag: {readonly grip: Grip; readonly x: number; readonly y: number; readonly from: Shot; readonly view: View} | undefined;
-  #done: {readonly changes: Partial<Shot>; readonly before: ShotState; readonly say: () => string} | undefined;
+  #done: {readonly changes: Partial<Shot>; readonly before: ShotState; readonly chosen: string | null; readonly say: () => string} | undefined;
   #foldWords: FoldWords | undefined;
   readonly #opened = new Set<() => Promise<unknown>>();
   #sizes: ResizeObserver | undefined;
@@ -213,8 +213,8 @@ export class ShotPlan extends ShotElement<PlanWords> {
   // —— what a reader can do ——
 
   #pick = (way: PlanWay): void => {
-    this.chosen = keyOf(way);
     this.#take(wayChanges(way, this.shot), () => waySetting(this.words, way, this.shot));
+    this.chosen = keyOf(way);
   };
 
   #giveUp = async (wishes: readonly GiveUp[]): Promise<void> => {
@@ -230,14 +230,16 @@ export class ShotPlan extends ShotElement<PlanWords> {
   #take(changes: Partial<Shot>, say: () => string): void {
     const before = this.state;
     this.act(changes);
-    this.#done = {changes, before, say};
+    this.#done = {changes, before, chosen: this.chosen, say};
     this.requestUpdate();
   }
 
   #undo = (): void => {
     const done = this.#done;
     this.#done = undefined;
-    if (done) this.replace(takenBack(this.state, done.before, Object.keys(done.changes) as ShotKey[]), true);
+    if (!done) return;
+    this.chosen = done.chosen;
+    this.replace(takenBack(this.state, done.before, Object.keys(done.changes) as ShotKey[]), true);
   };
 
   /** The metered f-number as a body shows it that counts close-up in; the shot keeps the marked one. */
