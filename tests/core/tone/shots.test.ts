@@ -21,19 +21,20 @@ describe('clipping in the rendered shots', () => {
     expect(Math.abs(anyNearWhite - whiteEdge.measured.inside_crop.clipped_fraction_any_channel)).toBeLessThan(0.0005);
   });
 
-  it.each(['aperture-f5.6', 'aperture-f8', 'aperture-f11', 'deep-near', 'deep-far', 'deep-far-crop', 'backdrop-key',
-    'backdrop-twice-as-far'])('is found in %s within 0.05 per cent of the pixels', async (name) => {
+  it.each(['aperture-f2.8', 'aperture-f5.6', 'aperture-f8', 'aperture-f11', 'aperture-f16', 'exposure-minus2', 'deep-near',
+    'deep-far', 'deep-far-crop', 'backdrop-key', 'backdrop-twice-as-far', 'card-glare'])('is found in %s within 0.05 per cent of the pixels', async (name) => {
     const {anyNearWhite} = edgesOf(tallyPixels(await picture(name)));
     expect(Math.abs(anyNearWhite - truthIn(name))).toBeLessThan(0.0005);
   });
 
-  it.each(['exposure-plus1', 'exposure-plus2', 'card-mixed'])(
+  it.each(['exposure-plus1', 'exposure-plus2', 'card-mixed', 'card-warm', 'nocard-warm', 'backdrop-spill', 'backdrop-spill-flag'])(
     // One colour is lost in wide areas here, and a JPEG keeps colour at half the resolution: it can only be found in part.
     'is a lower bound in %s, where one colour is lost and the file has smeared it', async (name) => {
       const {anyAtWhite, anyNearWhite} = edgesOf(tallyPixels(await picture(name)));
       expect(anyAtWhite).toBeLessThan(truthIn(name));
       expect(anyNearWhite).toBeLessThan(truthIn(name));
-      expect(anyAtWhite).toBeGreaterThan(0.6 * truthIn(name));
+      expect(anyAtWhite).toBeGreaterThan(0.5 * truthIn(name));
+      expect(anyNearWhite).toBeGreaterThan(0.7 * truthIn(name));
     });
 });
 
