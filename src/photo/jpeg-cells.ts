@@ -30,8 +30,9 @@ const RESTART = 0xdd;
 const CODES = 0xc4;
 const STEPS = 0xdb;
 const PROFILE_MARKER = 0xe2;
-const ADOBE_MARKER = 0xee;
-const ADOBE = [0x41, 0x64, 0x6f, 0x62, 0x65];
+/** The segment that says whether colours are brightness and two colours (1), and how it begins. */
+const TRANSFORM_MARKER = 0xee;
+const TRANSFORM = [0x41, 0x64, 0x6f, 0x62, 0x65];
 
 /**
  * Reads the mean colours of a JPEG picture's cells from its coefficients. A decoder rounds brightness and colour of every
@@ -68,7 +69,7 @@ function note(tables: Tables, marker: number, body: Uint8Array): boolean {
   if (marker === STEPS) noteSteps(tables, body);
   // Without a profile, or with one that has the name of sRGB, a picture is shown as it is.
   if (marker === PROFILE_MARKER && startsWith(body, PROFILE)) return isPlainProfile(body);
-  if (marker === ADOBE_MARKER && startsWith(body, ADOBE)) return body[11] === 1;
+  if (marker === TRANSFORM_MARKER && startsWith(body, TRANSFORM)) return body[11] === 1;
   if (isFrame(marker)) {
     tables.frame = marker > 0xc2 ? undefined : frameFrom(body, marker === 0xc2);
     return tables.frame !== undefined;
