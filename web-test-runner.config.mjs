@@ -11,6 +11,7 @@ import {awayMiddleware, gonePlugin} from './scripts/gone.mjs';
 import {chordPlugin, oneKeyAtATime} from './scripts/hands.mjs';
 import {heapPlugin} from './scripts/heap.mjs';
 import {policyMiddleware} from './scripts/policies.mjs';
+import {renderedMiddleware} from './scripts/server-render.mjs';
 
 const engine = process.env.ENGINE || 'chromium';
 
@@ -60,7 +61,7 @@ export default {
   nodeResolve: {exportConditions: ['production', 'default']},
   plugins: [chordPlugin(), gonePlugin(), elsewherePlugin(), heapPlugin(), mediaPlugin(), ...(WATCHED ? [byFile] : bundlePlugins(FILES, byFile))],
   // The worker is asked for by the name it has once built.
-  middleware: [awayMiddleware, policyMiddleware, (context, next) => {
+  middleware: [awayMiddleware, policyMiddleware, renderedMiddleware, (context, next) => {
     if (context.path === '/src/photo/photo-worker.js') context.url = context.url.replace('photo-worker.js', 'photo-worker.ts');
     return next();
   }],

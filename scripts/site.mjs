@@ -11,10 +11,14 @@ import {ROOT, isStarted} from './set-up.mjs';
 import {framePages} from './frames.mjs';
 import {referencePages} from './element-pages.mjs';
 import {languagePages} from './page-languages.mjs';
+import {serverRenderer} from './server-render.mjs';
 
 /** What the calculator keeps for offline use; other shots of the guild are kept once they were seen. */
 const KEPT_OFFLINE = [/^(index(\.\w\w)?\.html|demo\.(css|js)|icon\.svg|manifest\.webmanifest)$/, /^icons\//, /^shots\/small\//,
   /^shots\/aperture-f8\.jpg$/, /^lampblack\/[^/]+\.js$/];
+
+/** Pages that are sent with their checks rendered, so that nothing on them moves; the others show what stands in without script. */
+const RENDERED = [/^(index(\.\w\w)?|article|club)\.html$/, /^reference\/.+\.html$/];
 
 /**
  * @param options.standalone - folder of the script-tag files
@@ -37,7 +41,15 @@ export async function buildSite({
   const elements = manifest ? referencePages(JSON.parse(readFileSync(manifest, 'utf8')), tags, await observedBy(tags)) : {};
   writeAll(site, elements);
   writeAll(site, framePages(tags, address.replace(/\/?$/, '/'), readFileSync(`${ROOT}demo/embed.html`, 'utf8')));
+  await renderPages(site, tags);
   await buildServiceWorker(site);
+}
+
+async function renderPages(site, tags) {
+  const render = await serverRenderer(tags);
+  for (const name of files(site).filter((file) => RENDERED.some((page) => page.test(file)))) {
+    writeFileSync(site + name, await render(readFileSync(site + name, 'utf8')));
+  }
 }
 
 /** Attributes each element listens to: what its class says when it is asked, which no comment can get wrong. */

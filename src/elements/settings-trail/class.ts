@@ -1,4 +1,4 @@
-import {html, nothing, type PropertyDeclarations, type PropertyValues, type TemplateResult} from 'lit';
+import {html, isServer, nothing, type PropertyDeclarations, type PropertyValues, type TemplateResult} from 'lit';
 import type {TrailStep} from '../../core/exposure/judge-trail.js';
 import {mendText, type Mend} from '../../core/exposure/mend-trail.js';
 import {SETTINGS, type Exposure} from '../../core/exposure/stops.js';
@@ -284,6 +284,8 @@ export class SettingsTrail extends ShotElement<TrailWords> {
   // —— drawing ——
 
   protected override render(): TemplateResult {
+    // A server cannot look between the tags: what stands there is shown as it is.
+    if (isServer && this.steps === null) return html`<slot></slot>`;
     const {words} = this;
     const {steps} = this.#trail;
     const reach = reachOf(steps.flatMap(({link}) => link ?? []));
