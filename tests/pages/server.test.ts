@@ -79,4 +79,27 @@ describe('pages that a server rendered', () => {
     expect(said).to.contain('f/2,8');
     expect(said).to.not.contain('same light');
   });
+
+  if (PerformanceObserver.supportedEntryTypes.includes('layout-shift')) {
+    for (const [path, width] of [['index.html', 390], ['index.html', 1100], ['article.html', 1100], ['club.html', 390], ['reference/shot-sheet.html', 700]] as const) {
+      it(`hardly move: ${path}, ${width} px wide`, async () => {
+        const frame = document.createElement('iframe');
+        frame.style.cssText = `width:${width}px;height:900px;border:0;display:block`;
+        frame.src = `/site/${path}`;
+        document.body.append(frame);
+        await new Promise((resolve) => { frame.addEventListener('load', resolve, {once: true}); });
+        const page = frame.contentWindow as Window & typeof globalThis;
+        let moved = 0;
+        const observer = new page.PerformanceObserver((list) => {
+          for (const entry of list.getEntries() as (PerformanceEntry & {readonly value: number})[]) moved += entry.value;
+        });
+        observer.observe({type: 'layout-shift', buffered: true});
+        const checks = [...page.document.querySelectorAll<LitElement>('main *')].filter(({localName}) => localName in MARKUP);
+        await waitUntil(() => checks.every((check) => check.closest('details:not([open])') ?? check.hasUpdated), 'all live', {timeout: 8000});
+        for (let picture = 0; picture < 20; picture++) await drawn(page);
+        // W3C Layout Instability; what web.dev/articles/cls calls good is a score of 0.1 or less
+        expect(moved).to.be.at.most(0.1);
+      });
+    }
+  }
 });
