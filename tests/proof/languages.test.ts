@@ -7,7 +7,7 @@ import {CASES, stand, type Case} from './cases.js';
 
 /** A language nobody speaks, written from right to left: English between brackets, so that text from elsewhere stands out. Invented. */
 const TEST_LANGUAGE = 'he-x-test';
-const marked = (text: string): string => (text ? `⟦${text}⟧` : text);
+const marked = (text: string): string => (text ? `\u200f⟦${text}⟧` : text); // the mark makes it a text from right to left
 
 /** Words in which every string says that it came from a list of words. */
 function markedWords(value: unknown): unknown {
