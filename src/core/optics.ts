@@ -37,6 +37,8 @@ export {bestStack, stackContrast, stackFrames} from './optics/stack.js';
 export type {Stack, StackChoice, StackFrame, StackJob, StackTrade} from './optics/stack.js';
 export {toEnd} from './optics/steps.js';
 export type {Steps} from './optics/steps.js';
+export {backAndDown, openUp} from './optics/ways-combined.js';
+export type {BackAndDown, OpenUp} from './optics/ways-combined.js';
 export {waysOut} from './optics/ways-out.js';
 export type {Diffraction, Means, MoveBack, NoWay, Refocus, StopDown, WaysOut} from './optics/ways-out.js';
 export {sharpZone} from './optics/zone.js';

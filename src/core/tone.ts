@@ -14,7 +14,7 @@ export type {ChannelChange, CropChange} from './tone/cropped.js';
 export {focusAlong, focusBetween} from './tone/focus-line.js';
 export type {FocusOnLine} from './tone/focus-line.js';
 export {GRAY_LIGHT, readLevel} from './tone/level.js';
-export type {ChannelLevel, Level} from './tone/level.js';
+export type {ChannelLevel, CodeShift, Level} from './tone/level.js';
 export {
   LUMINANCE_WEIGHTS, NEAR_WHITE_CODE, TOP_CODE, codeFromLinear, codeStops, linearFromCode, linearTable, luminance,
 } from './tone/light.js';
