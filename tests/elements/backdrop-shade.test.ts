@@ -8,6 +8,7 @@ import {brightestBelowGray} from '../../src/core/light/reach.js';
 import {penumbraWidth, umbraWidth} from '../../src/core/light/flag.js';
 import {completeShot} from '../../src/core/shot/shot.js';
 import {visibleShare} from '../../src/core/light/lamp.js';
+import {boxOf, placeLabels} from '../../src/elements/backdrop-shade/labels.js';
 import {moveFor, shadowOf, sheetFor, spotOf} from '../../src/elements/backdrop-shade/draw.js';
 import {readSet, setOf} from '../../src/elements/backdrop-shade/reading.js';
 import {words as english} from '../../src/elements/backdrop-shade/words/en.js';
@@ -44,7 +45,7 @@ const handle = (el: Element, thing: string, view: string) => one<SVGGElement>(el
 const button = (el: Element, text: string) => all<HTMLButtonElement>(el, 'button').find((candidate) => tidy(candidate.textContent).includes(text)) as HTMLButtonElement;
 
 /** Opens a fold, whose inside is fetched then. */
-async function unfold(el: BackdropShade, name: 'photo' | 'mains'): Promise<void> {
+async function unfold(el: BackdropShade, name: 'photo' | 'mains' | 'things' | 'set-up'): Promise<void> {
   one<HTMLDetailsElement>(el, `#fold-${name}`).open = true;
   await new Promise((done) => { setTimeout(done); }); // the toggle event comes in a task of its own
   await el.updateComplete;
@@ -108,10 +109,64 @@ describe('backdrop-shade, drawing', () => {
   }
 });
 
+describe('backdrop-shade, names in the drawing', () => {
+  const field = {left: 0, right: 280, top: 0, bottom: 300};
+  const apart = (a: ReturnType<typeof boxOf>, b: ReturnType<typeof boxOf>) =>
+    a.right <= b.left || b.right <= a.left || a.bottom <= b.top || b.bottom <= a.top;
+
+  it('stand apart from each other and inside, however near the dots', () => {
+    const dots = [{x: 140, y: 100, text: 'key'}, {x: 150, y: 104, text: 'fill'}, {x: 275, y: 150, text: 'backdrop'}, {x: 4, y: 8, text: 'camera'}];
+    const boxes = placeLabels(dots, field, [], []).map((label, at) => boxOf(label, dots[at]?.text ?? ''));
+    boxes.forEach((box, at) => {
+      expect(box.left).to.be.at.least(0);
+      expect(box.right).to.be.at.most(280);
+      expect(box.top).to.be.at.least(0);
+      for (const other of boxes.slice(at + 1)) expect(apart(box, other)).to.equal(true);
+    });
+  });
+
+  it('keep off lines where there is room', () => {
+    const wall = {left: 137, right: 143, top: 0, bottom: 300};
+    const [label] = placeLabels([{x: 140, y: 100, text: 'backdrop'}], field, [], [wall]);
+    expect(label && apart(boxOf(label, 'backdrop'), wall)).to.equal(true);
+  });
+});
+
 describe('backdrop-shade', () => {
+  for (const width of [280, 390, 600, 1200]) {
+    it(`draws no letter under 12 px and none over another, ${width} px wide`, async () => {
+      const page = await fixture<HTMLDivElement>(html`<div><backdrop-shade lights=${SPILL} backdrop-distance="300 mm"></backdrop-shade></div>`);
+      page.style.width = `${width}px`;
+      const el = await drawn(page.querySelector('backdrop-shade') as BackdropShade);
+      for (const drawing of all<SVGElement>(el, 'svg')) {
+        const texts = [...drawing.querySelectorAll('text')].map((text) => ({text, box: text.getBoundingClientRect()}));
+        for (const [at, {text, box}] of texts.entries()) {
+          expect(parseFloat(getComputedStyle(text).fontSize), text.textContent ?? '').to.be.at.least(12);
+          for (const {text: other, box: its} of texts.slice(at + 1)) {
+            // 3 px of a letter's box are the room about its line
+            const over = box.left < its.right - 1 && its.left < box.right - 1 && box.top < its.bottom - 3 && its.top < box.bottom - 3;
+            expect(over, `${text.textContent} over ${other.textContent}`).to.equal(false);
+          }
+        }
+      }
+      expect(el.scrollWidth).to.be.at.most(width);
+    });
+  }
+
+  it('asks how dark the backdrop should be, with the reason, before it shows what it is held to', async () => {
+    const el = await spoiled();
+    const field = one<HTMLInputElement>(el, '#backdrop-wish');
+    expect(field.labels?.[0]?.textContent).to.equal('How dark should the backdrop be?');
+    expect(tidy(one(el, '#backdrop-wish-hint').textContent)).to.contain('the less its creases and stray light show');
+    expect(field.compareDocumentPosition(one(el, '.strip')) & Node.DOCUMENT_POSITION_FOLLOWING).to.be.above(0);
+    await typeInto(el, 'backdrop-wish', '2');
+    expect(el.backdropWish).to.equal(2);
+  });
+
   it('passes the accessibility audit, at rest, with a flag chosen and with a problem', async () => {
     const el = await spoiled(`${SPILL}; flag 200x200 at 70,260,300 facing up`);
     await expect(el).to.be.accessible();
+    await unfold(el, 'things');
     button(el, 'flag').click();
     el.setAttribute('lights', 'key at dawn');
     el.setAttribute('backdrop-wish', 'very dark');
@@ -174,6 +229,7 @@ describe('backdrop-shade', () => {
       const without = {...set, lamps: set.lamps.slice(0, 2), flags: []};
       expect(brightestBelowGray(set, after.places)).to.be.closeTo(brightestBelowGray(without, after.places), 1e-6);
       expect(words(el)).to.contain('The figure keeps all of its light.');
+      await unfold(el, 'things');
       expect(all(el, '#thing input')).to.have.length(7); // the new flag is chosen, to be adjusted
       expect(words(el)).to.contain('Done: Stand a card');
       button(el, 'Undo').click();
@@ -263,6 +319,7 @@ describe('backdrop-shade', () => {
 
   it('takes typed sizes and places of what is chosen, and keeps text that cannot be used', async () => {
     const el = await spoiled();
+    await unfold(el, 'things');
     await typeInto(el, 'at-2', '35 cm');
     expect(el.lights.lamps[0]?.position).to.deep.equal([-230, -200, 350]);
     let problem: ShotProblemEvent | undefined;
@@ -279,6 +336,7 @@ describe('backdrop-shade', () => {
   it('adds a window that spoils it, and takes it away again', async () => {
     const el = await fixture<BackdropShade>(html`<backdrop-shade></backdrop-shade>`);
     const before = readSet(el.shot).brightest.belowGray;
+    await unfold(el, 'things');
     button(el, 'A window').click();
     await el.updateComplete;
     expect(el.lights.lamps.at(-1)?.name).to.equal('window');
@@ -290,6 +348,7 @@ describe('backdrop-shade', () => {
 
   it('never loses the last lamp', async () => {
     const el = await fixture<BackdropShade>(html`<backdrop-shade lights="bulb at 0,-400,400"></backdrop-shade>`);
+    await unfold(el, 'things');
     expect(button(el, 'away')).to.equal(undefined);
   });
 
@@ -380,6 +439,7 @@ describe('backdrop-shade', () => {
   it('speaks inches to those who think in them', async () => {
     const el = await drawn(await fixture<BackdropShade>(html`<backdrop-shade unit="in" backdrop-distance="20 in"></backdrop-shade>`));
     expect(one<HTMLInputElement>(el, '#backdrop-distance').value).to.equal('20 in');
+    await unfold(el, 'things');
     await typeInto(el, 'at-2', '10');
     expect(el.lights.lamps[0]?.position[2]).to.be.closeTo(254, 1e-9);
   });
@@ -407,6 +467,7 @@ describe('backdrop-shade', () => {
     if (!a || !b) throw new Error('two expected');
     expect(b.lights.lamps).to.have.length(1);
     await b.updateComplete;
+    await unfold(b, 'things');
     button(b, 'A flag').click();
     expect(a.lights.flags).to.have.length(1);
     page.querySelector('p')?.append(a);

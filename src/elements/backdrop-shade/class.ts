@@ -16,24 +16,25 @@ import {familyStyles} from '../shared/styles.js';
 import {takenBack} from '../shared/undo.js';
 import {shadeBook} from './book.js';
 import {shadedLamp, sheetFor, type Sheet} from './draw.js';
-import {backdropFields, thingFields, type EntryHost} from './entries.js';
 import type {PhotoCode} from './extras.js';
 import {Mover} from './mover.js';
 import {picture} from './picture.js';
 import {UNSEEN, byLight, changesOf, readSet, type Reading} from './reading.js';
 import {restored} from './restore.js';
 import {
-  closeWords, darkerWords, impossibleWords, keptWords, nameOf, offsetWords, refusedWords, verdictWords, wishWords,
+  closeWords, darkerWords, impossibleWords, keptWords, offsetWords, refusedWords, verdictWords, wishWords,
 } from './speech.js';
 import {stripPicture, stripSheet} from './strip.js';
 import {shadeStyles} from './styles.js';
-import {ADDED, added, lampOf, thingsOf, without, type Added, type Thing} from './things.js';
+import {added, thingsOf, without, type Added, type Thing} from './things.js';
 import {waysView, type Found} from './ways-view.js';
+import {wishFields, type EntryHost} from './wish-view.js';
 import {moveTitle, noneWords} from './ways-speech.js';
 import type {ShadeWords} from './words/en.js';
 
 /** What stands behind folds. */
 const loadExtras = () => import('./extras.js');
+const loadThings = () => import('./things-view.js');
 
 /** A way out that was taken, and the shot before it. */
 interface Done {
@@ -47,6 +48,9 @@ const FIELDED: readonly ShotKey[] = [
   'lights', 'backdropDistance', 'backdropReflectance', 'backdropWish', 'shutter', 'figureWidth', 'figureHeight', 'baseDepth', 'fieldWidth',
   'focalLength', 'tilt',
 ];
+
+/** Those of them whose field stands behind the last fold, which opens when one was refused. */
+const IN_SET_UP: readonly ShotKey[] = ['lights', 'backdropReflectance', 'figureWidth', 'figureHeight', 'baseDepth', 'fieldWidth', 'focalLength', 'tilt'];
 
 /**
  * A plan and a side view to scale with the light on the backdrop: how dark it will be, why, and where a card must stand.
@@ -324,21 +328,26 @@ export class BackdropShade extends ShotElement<ShadeWords> {
     return html`
       <p class="verdict" part="verdict">${verdictWords(words, reading)}</p>
       <p class="reason">${wishWords(words, reading)} ${keptWords(words, reading)} ${darkerWords(words, reading)}</p>
+      ${wishFields(this.#host)}
       <div class="strip" part="strip"><svg role="img" aria-label=${words.strip(strip.named.map((at) => say.number(reading.strip[at]?.code ?? 0)).join(', '))}
         width=${strip.width} height=${strip.height} viewBox="0 0 ${strip.width} ${strip.height}">${stripPicture(words, strip, reading)}</svg></div>
-      ${waysView(words, reading, this.#found, this.#pending, {
-        look: (kind) => { void this.#look(kind); },
-        take: (what, set, stops, chosen) => { void this.#take(what, set, stops, chosen); },
-        act: (what, changes) => { void this.#doAs(what, changes); },
-      })}
-      ${done ? html`<p class="done screen-only"><span>${words.done(done.what)}</span> <button type="button" class="undo" @click=${this.#undo}>${words.undo}</button></p>` : nothing}
+      <p class="note">${words.under}</p>
       <div class="body">
-        <div class="column">${this.#renderDrawing(reading)}
-          ${reading.set.flags.some((flag) => shadedLamp(reading, flag) >= 0) ? html`<p class="note">${words.shadows}</p>` : nothing}
+        <div class="column">
+          ${waysView(words, reading, this.#found, this.#pending, {
+            look: (kind) => { void this.#look(kind); },
+            take: (what, set, stops, chosen) => { void this.#take(what, set, stops, chosen); },
+            act: (what, changes) => { void this.#doAs(what, changes); },
+          })}
+          ${done ? html`<p class="done screen-only"><span>${words.done(done.what)}</span> <button type="button" class="undo" @click=${this.#undo}>${words.undo}</button></p>` : nothing}
+        </div>
+        ${this.#renderDrawing(reading)}
+        <div class="column">
           <p class="note">${words.glossary}</p>
+          ${reading.set.flags.some((flag) => shadedLamp(reading, flag) >= 0) ? html`<p class="note">${words.shadows}</p>` : nothing}
           <p class="note screen-only">${words.keys}</p>
-          <p class="note print-only">${writeLights(reading.shot.lights)}</p></div>
-        <div class="column"><div class="fields">${backdropFields(this.#host)}</div>${this.#renderThings(reading)}</div>
+          <p class="note print-only">${writeLights(reading.shot.lights)}</p>
+        </div>
       </div>`;
   }
 
@@ -348,23 +357,6 @@ export class BackdropShade extends ShotElement<ShadeWords> {
     return sheet ? html`<div class="drawing" part="drawing"><svg role="group" aria-label=${this.words.drawing} width=${sheet.width} height=${sheet.height}
       viewBox="0 0 ${sheet.width} ${sheet.height}" @keydown=${mover.key} @pointerdown=${mover.grip} @pointermove=${mover.drag}
       @pointerup=${mover.release} @pointercancel=${mover.release}>${picture(this.words, sheet, reading, this.#chosen)}</svg></div>` : html``;
-  }
-
-  #renderThings({shot}: Reading): TemplateResult {
-    const {words} = this;
-    const chosen = this.#chosen;
-    const name = nameOf(words, chosen, shot);
-    const removable = chosen.startsWith('flag') || (lampOf(chosen, shot) && shot.lights.lamps.length > 1);
-    return html`<div class="part">
-      <h3>${words.things}</h3>
-      <div class="pair screen-only">${thingsOf(shot).filter((thing) => thing !== 'backdrop').map((thing) => html`<button type="button" aria-pressed=${thing === chosen ? 'true' : 'false'}
-        @click=${() => { this.#choose(thing); }}>${nameOf(words, thing, shot)}</button>`)}</div>
-      <div class="fields" id="thing">${thingFields(chosen, this.#host)}</div>
-      <div class="pair screen-only" role="group" aria-label=${words.add}>
-        ${ADDED.map((what) => html`<button type="button" @click=${() => { this.#add(what); }}>+ ${words.adding[what]}</button>`)}
-        ${removable ? html`<button type="button" @click=${() => { this.act(without(chosen, shot)); }}>− ${words.takeAway(name)}</button>` : nothing}
-      </div>
-    </div>`;
   }
 
   /** Never left out, on the screen and on paper. */
@@ -383,30 +375,29 @@ export class BackdropShade extends ShotElement<ShadeWords> {
     const host = this.#host;
     const others = (Object.keys(problems) as ShotKey[]).filter((key) => !FIELDED.includes(key)
       && BackdropShade.shotKeys.some((own) => own === key));
-    const hidden = (['lights', 'figureWidth', 'figureHeight', 'baseDepth', 'fieldWidth', 'focalLength', 'tilt'] as const).some((key) => problems[key]);
-    const chosenHas = this.#chosen === 'figure' || this.#chosen === 'camera';
+    const chosen = this.#chosen;
+    const refusedIn = (keys: readonly ShotKey[]) => keys.some((key) => problems[key]);
     return html`<div class="set-up">
       <p class="note">${offsetWords(words, reading)} ${this.shot.lights.table > 0 ? '' : words.direct} ${words.bounced}</p>
       ${others.map((key) => { const problem = problems[key]; return problem ? html`<p class="problem">${refusedWords(words, problem)}</p>` : nothing; })}
-      ${this.#renderFold('photo', words.photo, (extras) =>
-        extras.photoView(words, reading, this.#photo, this.thing<Level>('level')?.luminance.code, (text) => { this.#compare(text); }))}
-      ${this.#renderFold('mains', words.mains, (extras) => extras.mainsView(words, host, this.mains, (mains) => { this.mains = mains; }))}
-      <details ?open=${hidden}>
-        <summary>${words.setUp}</summary>
-        <div class="fields">
-          ${chosenHas ? nothing : html`${thingFields('figure', host)}${thingFields('camera', host)}`}
-          <div class="wide">${this.shotField('lights', words.text)}</div>
-        </div>
-      </details>
+      ${this.#renderFold('things', loadThings, words.things, (view) => view.thingsView(host, chosen, {
+        choose: (thing) => { this.#choose(thing); }, add: (what) => { this.#add(what); },
+        takeAway: (thing) => { this.act(without(thing, this.shot)); },
+      }))}
+      ${this.#renderFold('photo', loadExtras, words.photo, (view) =>
+        view.photoView(words, reading, this.#photo, this.thing<Level>('level')?.luminance.code, (text) => { this.#compare(text); }))}
+      ${this.#renderFold('mains', loadExtras, words.mains, (view) => view.mainsView(words, host, this.mains, (mains) => { this.mains = mains; }))}
+      ${this.#renderFold('set-up', loadThings, words.setUp, (view) => view.setUpView(host, chosen), refusedIn(IN_SET_UP))}
     </div>`;
   }
 
-  /** A fold whose inside is fetched when it is first opened. */
-  #renderFold(name: string, summary: string, inside: (extras: Awaited<ReturnType<typeof loadExtras>>) => TemplateResult): TemplateResult {
-    const extras = this.#unfolded.has(name) ? this.later(loadExtras) : undefined;
-    return html`<details id=${`fold-${name}`} @toggle=${(event: Event) => { if ((event.target as HTMLDetailsElement).open) { this.#unfolded.add(name); this.requestUpdate(); } }}>
+  /** A fold whose inside is fetched when it is first opened. @param open - whether something in it wants to be seen */
+  #renderFold<M>(name: string, load: () => Promise<M>, summary: string, inside: (view: M) => TemplateResult, open = false): TemplateResult {
+    if (open) this.#unfolded.add(name);
+    const view = this.#unfolded.has(name) ? this.later(load) : undefined;
+    return html`<details id=${`fold-${name}`} ?open=${open} @toggle=${(event: Event) => { if ((event.target as HTMLDetailsElement).open) { this.#unfolded.add(name); this.requestUpdate(); } }}>
       <summary>${summary}</summary>
-      ${extras ? inside(extras) : extras === null ? html`<p class="note">${this.words.say.family.unreachable}</p>` : nothing}
+      ${view ? inside(view) : view === null ? html`<p class="note">${this.words.say.family.unreachable}</p>` : nothing}
     </details>`;
   }
 

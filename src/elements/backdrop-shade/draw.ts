@@ -152,6 +152,9 @@ export interface StripSheet {
 
 const CARD_PX = 44;
 
+/** Ruled stops stand at least so far apart that their numbers do not touch, CSS px. */
+const RULED_APART = 15;
+
 /** The strip of `count` cells for a width, with a field for the curve that reaches to `deepest` stops. */
 export function stripFor(width: number, count: number, shallowest: number, deepest: number): StripSheet {
   const [cells, top, foot] = [48, 74, 74 + 84];
@@ -160,10 +163,10 @@ export function stripFor(width: number, count: number, shallowest: number, deepe
   const from = CARD_PX + 10;
   const every = width < 460 ? 6 : 3;
   return {
-    width, height: foot + 20, cells, top, foot,
+    width, height: foot + 6, cells, top, foot,
     edges: Array.from({length: count + 1}, (_, at) => from + (width - from) * at / count),
     downOf: (stops) => top + (foot - top) * (Math.max(least, Math.min(most, stops)) - least) / (most - least),
-    stops: Array.from({length: most - least + 1}, (_, at) => least + at).filter((stop) => most - least < 8 || stop % 2 === 0),
+    stops: Array.from({length: most - least + 1}, (_, at) => least + at).filter((stop) => stop % Math.ceil((most - least) * RULED_APART / (foot - top)) === 0),
     named: Array.from({length: count}, (_, at) => at).filter((at) => at % every === 0),
   };
 }

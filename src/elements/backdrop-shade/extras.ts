@@ -4,7 +4,7 @@ import type {Mains} from '../../core/light/flicker.js';
 import type {Problem} from '../../core/problem.js';
 import {linearFromCode} from '../../core/tone/light.js';
 import {choiceField, textField} from '../shared/fields.js';
-import type {EntryHost} from './entries.js';
+import type {EntryHost} from './wish-view.js';
 import type {Reading} from './reading.js';
 import {flickerOf, withTime} from './restore.js';
 import {evenWords, flickerWords, photoWords} from './extras-speech.js';

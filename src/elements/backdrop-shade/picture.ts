@@ -3,7 +3,9 @@ import {flagCorners} from '../../core/light/flag.js';
 import {lampCorners} from '../../core/light/lamp.js';
 import {boxCorners} from '../../core/light/set.js';
 import {along, direction, minus, type Point} from '../../core/light/space.js';
+import type {Shot} from '../../core/shot/shot.js';
 import {outline, shadedLamp, shadowOf, spotOf, written, type Sheet, type Spot, type View} from './draw.js';
+import {boxOf, placeLabels, type Box, type Dot, type Label} from './labels.js';
 import type {Reading} from './reading.js';
 import {positionOf, thingsOf, type Thing} from './things.js';
 import {handleWords, nameOf} from './speech.js';
@@ -11,6 +13,9 @@ import type {ShadeWords} from './words/en.js';
 
 /** Radius of what can be pressed, and of what is seen of it, CSS px. */
 const [HIT, GRIP] = [20, 4.5];
+
+/** A view's name below its upper edge, CSS px. */
+const NAME_DOWN = 14;
 
 const polygon = (name: string, spots: readonly Spot[]): SVGTemplateResult => svg`<polygon class=${name} points=${written(spots)}></polygon>`;
 
@@ -21,10 +26,9 @@ export function picture(words: ShadeWords, sheet: Sheet, reading: Reading, selec
     <line class="rule" x1="0" x2=${sheet.width} y1=${sheet.divide} y2=${sheet.divide}></line>
     <line class="table" x1="0" x2=${sheet.width} y1=${sheet.floor} y2=${sheet.floor}></line>
     ${(['plan', 'side'] as const).map((view) => svg`
-      <text class="quiet" x="0" y=${view === 'plan' ? 11 : sheet.divide + 14}>${view === 'plan' ? words.above : words.side}</text>
+      <text class="quiet" x="0" y=${(view === 'plan' ? 0 : sheet.divide) + NAME_DOWN}>${view === 'plan' ? words.above : words.side}</text>
       ${oneView(sheet, view, reading)}`)}
-    ${(['plan', 'side'] as const).map((view) => thingsOf(reading.shot).filter((thing) => thing !== 'figure')
-      .map((thing) => handle(words, sheet, view, thing, reading, selected)))}`;
+    ${(['plan', 'side'] as const).map((view) => handles(words, sheet, view, reading, selected))}`;
 }
 
 function oneView(sheet: Sheet, view: View, reading: Reading): SVGTemplateResult {
@@ -64,16 +68,28 @@ function thick(position: Point, aim: Point, corners: readonly Point[], {scale}: 
   return [...corners, ...corners.map((corner) => along(corner, back, 5 / scale))];
 }
 
-function handle(words: ShadeWords, sheet: Sheet, view: View, thing: Thing, {shot, seen}: Reading, selected: Thing): SVGTemplateResult {
-  const stands = positionOf(thing, shot);
-  const [x, y] = spotOf(sheet, view, thing === 'backdrop' ? [seen.right, stands[1], (seen.low + seen.high) / 2] : stands);
-  const label = nameOf(words, thing, shot);
-  const end = x > sheet.width - 8 * label.length;
-  const low = thing === 'camera' || thing === 'backdrop';
+/** Everything of a view that can be moved, named where its name is in nobody's way. */
+function handles(words: ShadeWords, sheet: Sheet, view: View, {shot, seen}: Reading, selected: Thing): readonly SVGTemplateResult[] {
+  const things = thingsOf(shot).filter((thing) => thing !== 'figure');
+  const dots = things.map((thing): Dot => {
+    const stands = positionOf(thing, shot);
+    const [x, y] = spotOf(sheet, view, thing === 'backdrop' ? [seen.right, stands[1], (seen.low + seen.high) / 2] : stands);
+    return {x, y, text: nameOf(words, thing, shot)};
+  });
+  const [top, bottom] = view === 'plan' ? [0, sheet.divide] : [sheet.divide, sheet.height];
+  const [wall] = spotOf(sheet, view, [0, shot.backdropDistance, 0]);
+  const viewName = boxOf({x: 0, y: top + NAME_DOWN, anchor: 'start'}, view === 'plan' ? words.above : words.side);
+  const floor: Box = {left: 0, right: sheet.width, top: sheet.floor - 1, bottom: sheet.floor + 1};
+  const labels = placeLabels(dots, {left: 0, right: sheet.width, top, bottom}, [viewName],
+    [{left: wall - 3, right: wall + 3, top, bottom}, ...(view === 'side' ? [floor] : [])]);
+  return things.map((thing, at) => handle(words, view, thing, shot, selected, dots[at] as Dot, labels[at] as Label));
+}
+
+function handle(words: ShadeWords, view: View, thing: Thing, shot: Shot, selected: Thing, {x, y, text}: Dot, label: Label): SVGTemplateResult {
   return svg`<g class="handle" role="button" tabindex="0" data-thing=${thing} data-view=${view} aria-pressed=${thing === selected ? 'true' : 'false'}
-      aria-label=${handleWords(words, thing, shot, stands, view)}>
+      aria-label=${handleWords(words, thing, shot, positionOf(thing, shot), view)}>
     <circle class="hit" cx=${x} cy=${y} r=${HIT}></circle>
     <circle class="grip" cx=${x} cy=${y} r=${GRIP}></circle>
-    <text class="label" x=${end ? sheet.width : x} y=${low ? y + 19 : y - 10} text-anchor=${end ? 'end' : 'middle'}>${label}</text>
+    <text class="label" x=${label.x} y=${label.y} text-anchor=${label.anchor}>${text}</text>
   </g>`;
 }

@@ -33,6 +33,5 @@ export function stripPicture(words: ShadeWords, sheet: StripSheet, {rows, strip,
     <path class="curve" d=${curve}></path>
     <line class="wish" x1=${from - 6} x2=${width} y1=${wish} y2=${wish}></line>
     <text class="wish-name" x=${width} y=${wish - 4} text-anchor="end">${words.wish}</text>
-    <text class="quiet" x="0" y=${foot + 16}>${words.under}</text>
     <line class="ruled" x1=${from} x2=${from} y1=${top} y2=${foot}></line>`;
 }

@@ -20,8 +20,9 @@ export const shadeStyles = css`
   .camera { fill: currentColor; }
   .curve { stroke-width: 2; stroke-linejoin: round; }
   .wish { stroke: var(--accent); stroke-dasharray: 6 3; stroke-width: 1.5; }
+  svg text { font-size: 12px; }
   svg text.quiet { fill: var(--quiet); }
-  .wish-name, .label { paint-order: stroke; stroke: Canvas; stroke: var(--lampblack-paper, Canvas); stroke-width: 3; stroke-linejoin: round; }
+  .wish-name, .label { paint-order: stroke; stroke: var(--paper); stroke-width: 3; stroke-linejoin: round; }
   svg text.code { font-weight: 600; }
   .handle { cursor: move; touch-action: none; outline: none; }
   .handle .hit { fill: transparent; stroke: none; }
@@ -34,20 +35,27 @@ export const shadeStyles = css`
 
   .body { display: grid; gap: var(--gap) 2em; grid-template-columns: minmax(0, 1fr); align-items: start; }
   .column { display: grid; gap: var(--gap); min-inline-size: 0; }
+  .pair button { max-inline-size: 100%; overflow-wrap: anywhere; }
   .pair { display: flex; flex-wrap: wrap; gap: 0.5em; }
-  .part { display: grid; gap: 0.6em; min-inline-size: 0; }
-  @container (min-width: 46em) { .ways { grid-template-columns: repeat(auto-fill, minmax(24em, 1fr)); } }
+  .done { margin: 0; display: flex; flex-wrap: wrap; gap: 0.3em 0.8em; align-items: center; }
+  .part { display: grid; grid-template-columns: minmax(0, 1fr); gap: 0.6em; min-inline-size: 0; }
+  .ways { grid-template-columns: minmax(0, 1fr); }
+  .ways button { grid-template-columns: minmax(0, 1fr); overflow-wrap: anywhere; }
+  .strip + .note { margin-block-start: calc(-0.6 * var(--gap)); }
   .cautions { border-block: 1px solid var(--line); padding-block: 0.7em; display: grid; gap: 0.5em; }
   .cautions ul { list-style: disc; padding-inline-start: 1.2em; display: grid; gap: 0.25em; font-size: 0.9em; }
   .cautions .problem { font-size: 1em; font-weight: 600; margin: 0; }
-  .set-up { margin-block-start: -0.4em; }
-  .set-up details[open] { padding-block-end: 0.8em; }
+  .set-up, .unfolded { display: grid; grid-template-columns: minmax(0, 1fr); }
+  .unfolded { gap: 0.8em; }
+  .set-up details[open] { padding-block-end: 1em; }
   .set-up .ways, .set-up .note { margin-block-start: 0.6em; }
   .wide { grid-column: 1 / -1; }
+  .wished { grid-template-columns: repeat(auto-fill, minmax(min(9em, 100%), 1fr)); }
   .print-only { display: none; }
   .field:has(#material), .field:has(#kind) { min-inline-size: 0; }
   @container (min-width: 46em) {
-    .body { grid-template-columns: minmax(0, 1.15fr) minmax(0, 1fr); }
+    .body { grid-template-columns: minmax(0, 1.15fr) minmax(0, 1fr); grid-template-rows: auto 1fr; }
+    .drawing { grid-area: 1 / 1 / 3 / 2; }
   }
   @media (forced-colors: active) {
     .flag, .camera, .full { fill: CanvasText; }

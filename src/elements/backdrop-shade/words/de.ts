@@ -35,7 +35,7 @@ export const words = (say: Say): ShadeWords => ({
   },
   handle: (name, fromAbove, place) => `${name}, ${fromAbove ? 'von oben' : 'von der Seite'}: ${place}. Pfeiltasten bewegen es.`,
   keys: 'Einen Punkt ziehen oder mit den Pfeiltasten bewegen: 10 mm je Schritt, mit Umschalt 50. Orte zählen von der Mitte des Sockels.',
-  glossary: 'Das Hauptlicht ist die stärkste Lampe, die Aufhellung eine schwächere für die Schatten. Ein Abschatter ist ein Karton, der einer Lampe so im Weg steht, dass ihr Licht den Hintergrund verfehlt.',
+  glossary: 'Eine Graukarte wirft 18\u00a0% des Lichts zurück; richtig belichtet ist sie das mittlere Grau, von dem aus hier die Blendenstufen zählen. Das Hauptlicht ist die stärkste Lampe, die Aufhellung eine schwächere für die Schatten. Ein Abschatter ist ein Karton, der einer Lampe so im Weg steht, dass ihr Licht den Hintergrund verfehlt.',
   shadows: 'Dunkel: voller Schatten der Lampe, die ein Abschatter am meisten verdeckt. Schraffiert: sein weicher Rand, wo ein Teil der Lampe zu sehen ist.',
 
   find: 'Platz für einen Karton suchen',
@@ -66,8 +66,8 @@ export const words = (say: Say): ShadeWords => ({
   done: (what) => `Erledigt: ${what}`,
   undo: 'Rückgängig',
 
-  wishField: 'Wie dunkel er sein soll',
-  wishHint: (code, looks) => `Blendenstufen unter der Graukarte: Tonwert ${code}, ${looks}`,
+  wishField: 'Wie dunkel soll der Hintergrund sein?',
+  wishHint: (code, looks) => `Blendenstufen unter der Graukarte: Tonwert ${code}, ${looks}. Je dunkler, desto weniger fallen seine Falten und Streulicht hinter der Figur auf.`,
   distance: 'Sockel bis Hintergrund',
   material: 'Hintergrund aus',
   materials: {
@@ -81,7 +81,7 @@ export const words = (say: Say): ShadeWords => ({
   table: 'Tischplatte',
   tables: {0: 'nicht gezählt', 0.04: 'schwarz', 0.18: 'grau', 0.85: 'weiß'},
 
-  things: 'Lampen, Abschatter und das Übrige',
+  things: 'Lampen, Abschatter, Figur und Kamera: Größen und Orte, hinzufügen und wegnehmen',
   add: 'Hinzufügen',
   adding: {lamp: 'Lampe', window: 'Fenster', ceiling: 'Deckenlampe', flag: 'Abschatter'},
   newNames: {lamp: 'Lampe', window: 'Fenster', ceiling: 'Deckenlampe'},
@@ -106,7 +106,7 @@ export const words = (say: Say): ShadeWords => ({
   leanHint: 'Grad; 90 liegt flach',
   degreesWanted: 'Grad von −90 bis 90',
   powerWanted: 'eine Zahl von Blendenstufen von −30 bis 30',
-  setUp: 'Figur, Kamera und der Aufbau als Text',
+  setUp: 'Kamera, Tischplatte und der Aufbau als Text',
   text: 'Der Aufbau als Text',
   figureWidth: 'Figur, Breite',
   figureHeight: 'Höhe der Figur',

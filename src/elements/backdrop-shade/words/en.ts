@@ -12,7 +12,7 @@ export const words = (say: Say) => ({
   above: 'from above',
   side: 'from the side',
   under: 'stops under the gray card, brightest of each column',
-  wish: 'wish',
+  wish: 'asked for',
 
   // how dark
   looks: {black: 'black', nearBlack: 'near black', darkGray: 'dark gray', shows: 'a gray that shows', middleGray: 'middle gray', lightGray: 'light gray'},
@@ -38,7 +38,7 @@ export const words = (say: Say) => ({
   },
   handle: (name: string, fromAbove: boolean, place: string) => `${name}, ${fromAbove ? 'from above' : 'from the side'}: ${place}. Arrow keys move it.`,
   keys: 'Drag a dot, or move it with the arrow keys: 10 mm a step, 50 with Shift. Places are counted from the middle of the base.',
-  glossary: 'The key is the main lamp, the fill a weaker one that lightens its shadows. A flag is a card that stands in a lamp’s way, so that its light misses the backdrop.',
+  glossary: 'A gray card throws back 18% of the light; exposed right it is middle gray, from which the stops here are counted. The key is the main lamp, the fill a weaker one that lightens its shadows. A flag is a card that stands in a lamp’s way, so that its light misses the backdrop.',
   shadows: 'Dark: full shadow of the lamp that a flag shades most. Hatched: its soft edge, where part of the lamp is seen.',
 
   // ways out
@@ -71,8 +71,8 @@ export const words = (say: Say) => ({
   undo: 'Undo',
 
   // the backdrop's fields
-  wishField: 'How dark it should be',
-  wishHint: (code: string, looks: string) => `stops under the gray card: value ${code}, ${looks}`,
+  wishField: 'How dark should the backdrop be?',
+  wishHint: (code: string, looks: string) => `stops under the gray card: value ${code}, ${looks}. The darker it is, the less its creases and stray light show behind the figure.`,
   distance: 'Base to backdrop',
   material: 'Backdrop of',
   materials: {
@@ -87,7 +87,7 @@ export const words = (say: Say) => ({
   tables: {0: 'left out', 0.04: 'black', 0.18: 'gray', 0.85: 'white'},
 
   // the set's fields
-  things: 'Lamps, flags and the rest',
+  things: 'Lamps, flags, figure and camera: sizes and places, add and take away',
   add: 'Add',
   adding: {lamp: 'A lamp', window: 'A window', ceiling: 'A ceiling lamp', flag: 'A flag'} satisfies Record<Added, string>,
   newNames: {lamp: 'lamp', window: 'window', ceiling: 'ceiling lamp'},
@@ -112,7 +112,7 @@ export const words = (say: Say) => ({
   leanHint: 'degrees; 90 lies flat',
   degreesWanted: 'degrees from −90 to 90',
   powerWanted: 'a number of stops from −30 to 30',
-  setUp: 'Figure, camera and the set as text',
+  setUp: 'Camera, table top and the set as text',
   text: 'The set as text',
   figureWidth: 'Figure, side to side',
   figureHeight: 'Figure’s height',

@@ -35,7 +35,7 @@ export const words = (say: Say): ShadeWords => ({
   },
   handle: (name, fromAbove, place) => `${name}, ${fromAbove ? 'desde arriba' : 'de lado'}: ${place}. Las teclas de flecha lo mueven.`,
   keys: 'Arrastrar un punto o moverlo con las teclas de flecha: 10 mm por paso, 50 con Mayús. Los lugares se cuentan desde el centro de la peana.',
-  glossary: 'La luz principal es la lámpara más fuerte; el relleno, otra más débil que aclara las sombras. Una bandera es un cartón que se interpone para que la luz de una lámpara no dé en el fondo.',
+  glossary: 'Una carta gris devuelve el 18\u00a0% de la luz; bien expuesta, es el gris medio desde el que aquí se cuentan los pasos. La luz principal es la lámpara más fuerte; el relleno, otra más débil que aclara las sombras. Una bandera es un cartón que se interpone para que la luz de una lámpara no dé en el fondo.',
   shadows: 'Oscuro: sombra completa de la lámpara que una bandera tapa más. Rayado: su borde suave, desde donde se ve parte de la lámpara.',
 
   find: 'Buscar sitio para un cartón',
@@ -66,8 +66,8 @@ export const words = (say: Say): ShadeWords => ({
   done: (what) => `Hecho: ${what}`,
   undo: 'Deshacer',
 
-  wishField: 'Lo oscuro que debe quedar',
-  wishHint: (code, looks) => `pasos por debajo de la carta gris: nivel ${code}, ${looks}`,
+  wishField: '¿Qué oscuro debe quedar el fondo?',
+  wishHint: (code, looks) => `pasos por debajo de la carta gris: nivel ${code}, ${looks}. Cuanto más oscuro, menos se notan sus arrugas y la luz parásita detrás de la figura.`,
   distance: 'De la peana al fondo',
   material: 'Fondo de',
   materials: {
@@ -81,7 +81,7 @@ export const words = (say: Say): ShadeWords => ({
   table: 'Tablero de la mesa',
   tables: {0: 'sin contar', 0.04: 'negro', 0.18: 'gris', 0.85: 'blanco'},
 
-  things: 'Lámparas, banderas y lo demás',
+  things: 'Lámparas, banderas, figura y cámara: tamaños y sitios, añadir y quitar',
   add: 'Añadir',
   adding: {lamp: 'Una lámpara', window: 'Una ventana', ceiling: 'Una lámpara de techo', flag: 'Una bandera'},
   newNames: {lamp: 'lámpara', window: 'ventana', ceiling: 'lámpara de techo'},
@@ -106,7 +106,7 @@ export const words = (say: Say): ShadeWords => ({
   leanHint: 'grados; 90 está tumbada',
   degreesWanted: 'grados de −90 a 90',
   powerWanted: 'un número de pasos de −30 a 30',
-  setUp: 'Figura, cámara y el montaje como texto',
+  setUp: 'Cámara, tablero y el montaje como texto',
   text: 'El montaje como texto',
   figureWidth: 'Figura, de lado a lado',
   figureHeight: 'Altura de la figura',

@@ -35,7 +35,7 @@ export const words = (say: Say): ShadeWords => ({
   },
   handle: (name, fromAbove, place) => `${name}, ${fromAbove ? 'de dessus' : 'de côté'}\u202f: ${place}. Les flèches du clavier le déplacent.`,
   keys: 'Tirer un point, ou le déplacer avec les flèches du clavier\u202f: 10 mm par pas, 50 avec Maj. Les places se comptent depuis le milieu du socle.',
-  glossary: 'La lumière principale est la lampe la plus forte, l’appoint une plus faible qui éclaircit les ombres. Un drapeau est un carton placé devant une lampe pour que sa lumière manque le fond.',
+  glossary: 'Une charte grise renvoie 18\u00a0% de la lumière\u202f; bien exposée, c’est le gris moyen à partir duquel se comptent ici les IL. La lumière principale est la lampe la plus forte, l’appoint une plus faible qui éclaircit les ombres. Un drapeau est un carton placé devant une lampe pour que sa lumière manque le fond.',
   shadows: 'Foncé\u202f: ombre pleine de la lampe qu’un drapeau cache le plus. Hachuré\u202f: son bord doux, d’où l’on voit une partie de la lampe.',
 
   find: 'Chercher où placer un carton',
@@ -66,8 +66,8 @@ export const words = (say: Say): ShadeWords => ({
   done: (what) => `Fait\u202f: ${what}`,
   undo: 'Annuler',
 
-  wishField: 'À quel point il doit être sombre',
-  wishHint: (code, looks) => `IL sous la charte grise\u202f: valeur ${code}, ${looks}`,
+  wishField: 'À quel point le fond doit-il être sombre\u202f?',
+  wishHint: (code, looks) => `IL sous la charte grise\u202f: valeur ${code}, ${looks}. Plus il est sombre, moins ses plis et la lumière parasite se voient derrière la figurine.`,
   distance: 'Du socle au fond',
   material: 'Fond en',
   materials: {
@@ -81,7 +81,7 @@ export const words = (say: Say): ShadeWords => ({
   table: 'Plateau de la table',
   tables: {0: 'non compté', 0.04: 'noir', 0.18: 'gris', 0.85: 'blanc'},
 
-  things: 'Lampes, drapeaux et le reste',
+  things: 'Lampes, drapeaux, figurine et appareil\u202f: tailles et places, ajouter, retirer',
   add: 'Ajouter',
   adding: {lamp: 'Une lampe', window: 'Une fenêtre', ceiling: 'Un plafonnier', flag: 'Un drapeau'},
   newNames: {lamp: 'lampe', window: 'fenêtre', ceiling: 'plafonnier'},
@@ -106,7 +106,7 @@ export const words = (say: Say): ShadeWords => ({
   leanHint: 'degrés\u202f; 90 est à plat',
   degreesWanted: 'des degrés de −90 à 90',
   powerWanted: 'un nombre d’IL de −30 à 30',
-  setUp: 'Figurine, appareil et plateau en texte',
+  setUp: 'Appareil, plateau de la table et mise en place en texte',
   text: 'Le plateau en texte',
   figureWidth: 'Figurine, d’un côté à l’autre',
   figureHeight: 'Hauteur de la figurine',

@@ -35,7 +35,7 @@ export const words = (say: Say): ShadeWords => ({
   },
   handle: (name, fromAbove, place) => `${name}, ${fromAbove ? 'z góry' : 'z boku'}: ${place}. Przesuwają to klawisze strzałek.`,
   keys: 'Przeciągnąć kropkę albo przesunąć ją strzałkami: 10 mm na krok, 50 z klawiszem Shift. Miejsca liczy się od środka podstawki.',
-  glossary: 'Światło główne to najmocniejsza lampa, wypełniające – słabsza, rozjaśniająca cienie. Flaga to karton stojący lampie na drodze, tak by jej światło nie trafiało w tło.',
+  glossary: 'Szara karta odbija 18% światła; dobrze naświetlona jest średnią szarością, od której liczą się tu EV. Światło główne to najmocniejsza lampa, wypełniające – słabsza, rozjaśniająca cienie. Flaga to karton stojący lampie na drodze, tak by jej światło nie trafiało w tło.',
   shadows: 'Ciemne: pełny cień lampy, którą flaga zasłania najbardziej. Kreskowane: jego miękki brzeg, skąd widać część lampy.',
 
   find: 'Znajdź miejsce na karton',
@@ -66,8 +66,8 @@ export const words = (say: Say): ShadeWords => ({
   done: (what) => `Gotowe: ${what}`,
   undo: 'Cofnij',
 
-  wishField: 'Jak ciemne ma być',
-  wishHint: (code, looks) => `EV poniżej szarej karty: wartość ${code}, ${looks}`,
+  wishField: 'Jak ciemne ma być tło?',
+  wishHint: (code, looks) => `EV poniżej szarej karty: wartość ${code}, ${looks}. Im ciemniejsze, tym mniej widać za figurką jego zagięcia i rozproszone światło.`,
   distance: 'Od podstawki do tła',
   material: 'Materiał tła',
   materials: {
@@ -81,7 +81,7 @@ export const words = (say: Say): ShadeWords => ({
   table: 'Blat stołu',
   tables: {0: 'nie liczony', 0.04: 'czarny', 0.18: 'szary', 0.85: 'biały'},
 
-  things: 'Lampy, flagi i reszta',
+  things: 'Lampy, flagi, figurka i aparat: rozmiary i miejsca, dodawanie i usuwanie',
   add: 'Dodaj',
   adding: {lamp: 'Lampa', window: 'Okno', ceiling: 'Lampa sufitowa', flag: 'Flaga'},
   newNames: {lamp: 'lampa', window: 'okno', ceiling: 'lampa sufitowa'},
@@ -106,7 +106,7 @@ export const words = (say: Say): ShadeWords => ({
   leanHint: 'stopnie; 90 leży płasko',
   degreesWanted: 'stopnie od −90 do 90',
   powerWanted: 'liczba EV od −30 do 30',
-  setUp: 'Figurka, aparat i plan jako tekst',
+  setUp: 'Aparat, blat i plan jako tekst',
   text: 'Plan jako tekst',
   figureWidth: 'Figurka, od boku do boku',
   figureHeight: 'Wysokość figurki',
