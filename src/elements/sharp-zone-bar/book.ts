@@ -1,4 +1,5 @@
 import {WordBook} from '../shared/languages.js';
+import {foldBook} from './folds/book.js';
 import type {ZoneWords} from './words/en.js';
 
 /** What the bar says at first sight, by language. */
@@ -8,4 +9,4 @@ export const zoneBook = new WordBook<ZoneWords>({
   fr: () => import('./words/fr.js'),
   es: () => import('./words/es.js'),
   pl: () => import('./words/pl.js'),
-});
+}, {folds: foldBook});

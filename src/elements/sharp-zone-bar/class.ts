@@ -19,6 +19,7 @@ import {sheetFor, type Sheet} from './draw.js';
 import {ShownAperture, everyday, withUnit, type EntryHost} from './entries.js';
 import {FocusSlider} from './focus-slider.js';
 import {Folding, loadFinest} from './folding.js';
+import {foldBook} from './folds/book.js';
 import type {DetailContrast} from './folds/detail-contrast.js';
 import type {FoldName} from './folds/host.js';
 import {blurPanel} from './panel.js';
@@ -167,7 +168,7 @@ export class SharpZoneBar extends ShotElement<ZoneWords> {
   readonly #worn = new Set<CSSResult>();
   readonly #shownAperture = new ShownAperture();
   readonly #folding = new Folding({
-    later: (load) => this.later(load), entryHost: () => this.#entryHost, done: (place) => this.#done(place),
+    later: (load) => this.later(load), entryHost: () => this.#entryHost, foldWords: () => this.wordsOf(foldBook), done: (place) => this.#done(place),
     press: (place, what, changes) => { void this.#press(place, what, changes); }, redraw: () => { this.requestUpdate(); }, wear: (styles) => { this.#wear(styles); },
     notes: () => this.thing<RulerNotes>('ruler') ?? NO_NOTES, putNotes: (notes) => { this.putThing('ruler', notes); },
     photo: () => this.#photo, alone: () => this.alone,
@@ -312,7 +313,7 @@ export class SharpZoneBar extends ShotElement<ZoneWords> {
     const [sheet, slider, {words}] = [this.#sheet, this.#slider, this];
     if (!sheet) return nothing;
     const {focus, unit} = reading.shot;
-    const [finest, fold] = this.#contrast ? [this.later(loadFinest), this.#folding.words(words.say.language)] : [];
+    const [finest, fold] = this.#contrast ? [this.later(loadFinest), this.#folding.words()] : [];
     const panel = this.#contrast && finest && fold ? finest.contrastPanel(fold, this.#contrast, reading) : blurPanel(words, reading);
     return html`<div class="drawing">
       <svg role="group" aria-label=${words.drawing} width=${sheet.width} height=${sheet.height} viewBox="0 0 ${sheet.width} ${sheet.height}">
@@ -332,7 +333,7 @@ export class SharpZoneBar extends ShotElement<ZoneWords> {
     const {words} = this;
     const pressed = (curve: 'blur' | 'contrast'): TemplateResult => html`<button type="button" aria-pressed=${this.#curve === curve}
       @click=${() => { this.#curve = curve; this.requestUpdate(); }}>${words[curve]}</button>`;
-    const [finest, fold] = this.#curve === 'contrast' ? [this.later(loadFinest), this.#folding.words(words.say.language)] : [];
+    const [finest, fold] = this.#curve === 'contrast' ? [this.later(loadFinest), this.#folding.words()] : [];
     return html`<div class="curves screen-only">
         <div class="pair" role="group" aria-label=${words.curve}>${pressed('blur')}${pressed('contrast')}</div>
         ${finest && fold ? finest.detailField(fold, this.detail, this.#detailProblem, (text) => { this.detail = withUnit(text, 'px'); }) : nothing}

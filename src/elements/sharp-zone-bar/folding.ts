@@ -2,7 +2,6 @@ import {html, nothing, type CSSResult, type TemplateResult} from 'lit';
 import type {Shot} from '../../core/shot/shot.js';
 import type {SaidDetail} from './detail.js';
 import type {EntryHost} from './entries.js';
-import {foldBook, foldWordLoader} from './folds/book.js';
 import type {FoldHost, FoldName} from './folds/host.js';
 import type {RulerPhoto} from './folds/ruler-photo.js';
 import type {CameraFold} from './folds/set-up.js';
@@ -20,6 +19,8 @@ export const loadFinest = () => import('./folds/finest.js');
 export interface FoldingHost {
   readonly later: <M>(load: () => Promise<M>) => M | undefined | null;
   readonly entryHost: () => EntryHost;
+  /** Fetches them, too. */
+  readonly foldWords: () => FoldWords | undefined;
   readonly press: (place: FoldName, what: () => string, changes: Partial<Shot>) => void;
   readonly done: (place: FoldName) => Done | undefined;
   readonly redraw: () => void;
@@ -39,15 +40,15 @@ export class Folding {
   #camera: CameraFold | undefined;
   #rulerPhoto: RulerPhoto | undefined;
   #offer: StackOffer | undefined;
+  #words: FoldWords | undefined;
   /** mm back that are priced. */
   #back = 0;
 
   constructor(private readonly host: FoldingHost) {}
 
-  /** The words behind the folds; nothing while they are on their way. */
-  words(language: string): FoldWords | undefined {
-    this.host.later(foldWordLoader(language));
-    return foldBook.inLanguage(language);
+  /** The words behind the folds; nothing while the first are on their way. */
+  words(): FoldWords | undefined {
+    return this.#words = this.host.foldWords() ?? this.#words;
   }
 
   /** Frames of a stack that are to be drawn. @throws {Problem} as the stack does */
@@ -89,7 +90,7 @@ export class Folding {
     const entries = entryHost();
     const {words} = entries;
     const isOpen = this.#opened.has(name);
-    const [part, fold] = isOpen ? [later(load), this.words(words.say.language)] : [];
+    const [part, fold] = isOpen ? [later(load), this.words()] : [];
     if (part && 'styles' in part) wear(part.styles as CSSResult);
     return html`<details class=${name} ?open=${isOpen} @toggle=${(event: Event) => { this.#toggle(name, (event.target as HTMLDetailsElement).open); }}>
       <summary>${words.folds[name]}</summary>
