@@ -6,4 +6,4 @@ import type {SheetElementWords} from './words/en.js';
 export const sheetBook = new WordBook<SheetElementWords>({
   en: () => import('./words/en.js'), de: () => import('./words/de.js'), es: () => import('./words/es.js'),
   fr: () => import('./words/fr.js'), pl: () => import('./words/pl.js'),
-}, {along: alongBook as unknown as WordBook<never>});
+}, {along: alongBook});
