@@ -6,6 +6,7 @@ import {execFileSync} from 'node:child_process';
 import {existsSync, readFileSync, writeFileSync} from 'node:fs';
 import {cpus, loadavg} from 'node:os';
 import {measureBytes, measureElements} from './elements.mjs';
+import {dragRows} from './drag.mjs';
 import {measureCore} from './core.mjs';
 
 const ROOT = new URL('..', import.meta.url).pathname;
@@ -41,6 +42,7 @@ const {upgrade, drag} = await measureElements();
 add('50 dials, from tag to layout', took(upgrade.dials / 1000), `50 bare Lit elements of ${upgrade.bareNodes} nodes (the dial has ${upgrade.nodes})`, times(upgrade.dials / upgrade.bare));
 add(`worst frame of a drag, ${drag.elements} elements linked, ${drag.turns} changes`, took(drag.drag.worst / 1000),
   `worst frame of the idle page (${took(drag.idle.worst / 1000)}); middle frame ${took(drag.drag.middle / 1000)}`, times(drag.drag.worst / drag.idle.worst));
+for (const {what, measured, against, ratio} of await dragRows()) add(what, measured, against, times(ratio));
 
 const {lit, elements} = await measureBytes();
 for (const {tag, bytes} of elements) {
