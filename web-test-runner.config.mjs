@@ -68,6 +68,8 @@ export default {
   browsers: [LAUNCHERS[engine]()],
   // One page at a time: keys go to the page in front, and two pages cannot both be there.
   concurrency: 1,
+  // A file of many tests on a machine that others use too.
+  testsFinishTimeout: 300_000,
   // Real keys and pointers on a machine that others use too: what fails is tried once more, and twice is a failure.
   testFramework: {config: {timeout: 20_000, retries: 1}},
   testRunnerHtml: (path) => `<!doctype html><html lang="en"><body><script type="module" src="${path}"></script></body></html>`,

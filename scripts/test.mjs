@@ -23,6 +23,7 @@ const STEPS = [
   {name: 'build', run: script('build')}, {name: 'type check', run: script('check:types')}, {name: 'lint', run: script('check:lint')},
   ...inEngines('elements').reverse(), ...inEngines('proof').reverse(),
   {name: 'core', run: script('check:core'), after: 'build'}, {name: 'package', run: script('check:package'), after: 'build'},
+  {name: 'examples', run: script('check:examples'), after: 'build'},
 ];
 
 const began = Date.now();

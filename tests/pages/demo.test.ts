@@ -42,7 +42,7 @@ describe('the demo, as built', () => {
     const {dial, bar, chart} = demo;
     await seen(() => verdict(chart) !== '', 'the chart speaks');
     expect(verdict(dial)).to.equal('f/8 at 0.3 s gives the same light as f/2.8 at 1/25 s.');
-    expect(verdict(bar)).to.match(/^Sharp from \d+ mm to \d+ mm behind the base’s front edge\./);
+    expect(verdict(bar)).to.match(/^Not sharp: the front \d+ mm and the back \d+ mm of the figure lie outside the sharp zone\./);
     expect(demo.errors).to.deep.equal([]);
   });
 

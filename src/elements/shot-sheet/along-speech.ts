@@ -5,9 +5,18 @@ import {cut} from './speech.js';
 /** A file by its name, or what was pasted. */
 export const fileWords = (words: AlongWords, name: string): string => (name ? words.quoted(name) : words.thisText);
 
+/** A value as its file has it; one that is nested beyond what an engine can write as its outermost brackets. */
+function asJson(value: unknown): string {
+  try {
+    return JSON.stringify(value);
+  } catch {
+    return Array.isArray(value) ? '[…]' : '{…}';
+  }
+}
+
 /** @param file - as the sentence begins */
 export function faultWords(words: AlongWords, {fault, path, value, wanted}: DocumentFault, file: string): string {
-  const shown = value === undefined ? words.nothingThere : words.quoted(cut(typeof value === 'string' ? value : JSON.stringify(value)));
+  const shown = value === undefined ? words.nothingThere : words.quoted(cut(typeof value === 'string' ? value : asJson(value)));
   switch (fault) {
     case 'no-json': return words.noJson(file);
     case 'foreign': return words.foreign(file);
