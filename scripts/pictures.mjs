@@ -48,7 +48,7 @@ async function takeAll(page) {
     const tab = await browser.newPage();
     await tab.setViewport({width, height: 900});
     await tab.goto(address + page, {waitUntil: 'load', timeout: 30_000});
-    // What is folded is opened, in elements too: each check is to be seen.
+    // What is folded on the page is opened: each check is to be seen.
     await tab.evaluate(() => { for (const details of document.querySelectorAll('details')) details.open = true; });
     await rest(tab, page);
     for (const scheme of SCHEMES) {
