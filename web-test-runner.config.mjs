@@ -3,7 +3,7 @@ import {esbuildPlugin} from '@web/dev-server-esbuild';
 import {chromeLauncher} from '@web/test-runner-chrome';
 import {puppeteerLauncher} from '@web/test-runner-puppeteer';
 import {webdriverLauncher} from '@web/test-runner-webdriver';
-import {ENGINES, webKitPort} from './scripts/browsers.mjs';
+import {ENGINES, freePort, webKitPort} from './scripts/browsers.mjs';
 import {mediaPlugin} from './scripts/eyes.mjs';
 import {bundlePlugins} from './scripts/bundled.mjs';
 import {elsewherePlugin} from './scripts/elsewhere.mjs';
@@ -58,6 +58,7 @@ function testsIn(folder) {
 /** The elements run from source here; the pages in tests/pages run as built, from site/ and dist/. */
 export default {
   files: FILES,
+  port: await freePort(),
   nodeResolve: {exportConditions: ['production', 'default']},
   plugins: [chordPlugin(), gonePlugin(), elsewherePlugin(), heapPlugin(), mediaPlugin(), ...(WATCHED ? [byFile] : bundlePlugins(FILES, byFile))],
   // The worker is asked for by the name it has once built.

@@ -79,7 +79,8 @@ export async function startWebKit() {
   return {env: {WEBKIT_PORT: String(port)}, end: () => { driver.kill(); screen.kill(); }};
 }
 
-function freePort() {
+/** A port that nobody listens at: runs that begin in the same moment do not meet. */
+export function freePort() {
   return new Promise((resolve, reject) => {
     const server = createServer().on('error', reject).listen(0, '127.0.0.1', () => {
       const {port} = server.address();

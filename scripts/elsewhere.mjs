@@ -3,7 +3,7 @@ import {createServer} from 'node:http';
 import sirv from 'sirv';
 import {ROOT} from './set-up.mjs';
 
-/** The commands `elsewhere`: its address; and `told`: what pages there have posted to /told since. */
+/** The commands `elsewhere`: its address; `told`: what pages there have posted to /told since; `home`: they are closed, and the test's own page is in front again. */
 export function elsewherePlugin() {
   // A page that must not be stored is never kept: it may be asked about instead.
   const serve = sirv(ROOT, {dev: true, dotfiles: false, setHeaders: (response) => response.setHeader('cache-control', 'no-cache')});
@@ -23,8 +23,16 @@ export function elsewherePlugin() {
   });
   return {
     name: 'elsewhere',
-    executeCommand({command}) {
+    async executeCommand({command, session}) {
       if (command === 'elsewhere') return address();
+      if (command === 'home') {
+        const page = session.browser.getPage(session.id);
+        const others = (await page.browser().pages()).filter((each) => each !== page && each.url().startsWith(`http://localhost:${server?.address().port}/`));
+        await Promise.all(others.map((each) => each.close()));
+        // What stands behind another window is drawn late or never.
+        await page.bringToFront();
+        return others.length;
+      }
       return command === 'told' ? told : undefined;
     },
     serverStop() { server?.close(); },

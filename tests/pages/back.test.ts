@@ -26,6 +26,7 @@ describe('a page left and come back to', () => {
     open(`${address}tests/pages/back/page.html${page}`, '_blank', 'noopener');
     await waitUntil(() => told(page), 'the page has come back', {timeout: 40_000, interval: 200});
     const answer = await told(page) as Told;
+    expect(await executeServerCommand('home'), 'windows closed').to.equal(1);
     expect(answer.persisted, `kept, not loaded anew: ${answer.reasons?.join(', ') ?? ''}`).to.equal(true);
     expect(answer.found).to.deep.equal(answer.left);
     for (const [at, said] of (answer.turned ?? []).entries()) expect(said).not.to.equal(answer.left?.[at]);
