@@ -28,7 +28,7 @@ export function pictureView({fold, shot, reading, field, act}: FoldHost): Templa
       ${field('frameWidth', fold.frameWidth, {inputmode: 'numeric'})}
       ${field('blurLimit', fold.blurLimit, {inputmode: 'decimal'})}
       ${choiceField<LengthUnit>({
-        id: 'unit', label: fold.unit, value: shot.unit, options: [['mm', 'mm'], ['cm', 'cm'], ['in', 'in']], onChoose: (unit) => { act({unit}); },
+        id: 'unit', label: fold.unit, value: shot.unit, options: [['mm', 'mm'], ['cm', 'cm'], ['in', fold.inches]], onChoose: (unit) => { act({unit}); },
       })}
     </div>
     ${reading ? html`<p class="note">${fold.kept(`${say.number(reading.picture.keptWidth, 1)}\u00a0mm`, acrossText({say}, reading.pixelsAcross))}</p>` : nothing}`;

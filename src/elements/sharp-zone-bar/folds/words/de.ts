@@ -19,6 +19,7 @@ export const words = (say: Say): FoldWords => ({
   format: 'Sensor',
   formats: {
     '54x40': 'Mittelformat 54 × 40', '44x33': 'Mittelformat 44 × 33', 'full-frame': 'Vollformat', 'aps-c-small': 'APS-C, kleiner',
+    'aps-h': 'APS-H', 'aps-c': 'APS-C', 'four-thirds': 'Four Thirds',
     '1/1.3-inch': '1/1,3″, Telefon', '1/2.55-inch': '1/2,55″, Telefon',
   },
   own: 'eigene Maße',
@@ -38,6 +39,7 @@ export const words = (say: Say): FoldWords => ({
   frameWidth: 'Aufnahmebreite, Pixel',
   blurLimit: 'Unschärfegrenze, fertige px',
   unit: 'Längen in',
+  inches: 'Zoll',
   kept: (width, pixels) => `Der Ausschnitt behält ${width} der Sensorbreite, ${pixels}.`,
 
   detail: 'Feinste Linie',

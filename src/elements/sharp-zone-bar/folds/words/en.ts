@@ -21,6 +21,7 @@ export const words = (say: Say) => ({
   /** By the id that the core gives them. */
   formats: {
     '54x40': 'medium format 54 × 40', '44x33': 'medium format 44 × 33', 'full-frame': 'full frame', 'aps-c-small': 'APS-C, smaller',
+    'aps-h': 'APS-H', 'aps-c': 'APS-C', 'four-thirds': 'Four Thirds',
     '1/1.3-inch': '1/1.3″, phone', '1/2.55-inch': '1/2.55″, phone',
   } as Readonly<Record<string, string>>,
   own: 'own numbers',
@@ -40,6 +41,7 @@ export const words = (say: Say) => ({
   frameWidth: 'Frame width, pixels',
   blurLimit: 'Blur limit, finished px',
   unit: 'Lengths in',
+  inches: 'inches',
   kept: (width: string, pixels: string) => `The crop keeps ${width} of the sensor’s width, ${pixels}.`,
 
   // the finest line

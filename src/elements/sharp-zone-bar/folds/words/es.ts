@@ -19,6 +19,7 @@ export const words = (say: Say): FoldWords => ({
   format: 'Sensor',
   formats: {
     '54x40': 'medio formato 54 × 40', '44x33': 'medio formato 44 × 33', 'full-frame': 'formato completo', 'aps-c-small': 'APS-C, menor',
+    'aps-h': 'APS-H', 'aps-c': 'APS-C', 'four-thirds': 'Four Thirds',
     '1/1.3-inch': '1/1,3″, teléfono', '1/2.55-inch': '1/2,55″, teléfono',
   },
   own: 'medidas propias',
@@ -38,6 +39,7 @@ export const words = (say: Say): FoldWords => ({
   frameWidth: 'Ancho de la toma, píxeles',
   blurLimit: 'Límite de desenfoque, px finales',
   unit: 'Longitudes en',
+  inches: 'pulgadas',
   kept: (width, pixels) => `El recorte conserva ${width} del ancho del sensor, ${pixels}.`,
 
   detail: 'Línea más fina',

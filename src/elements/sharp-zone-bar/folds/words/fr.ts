@@ -19,6 +19,7 @@ export const words = (say: Say): FoldWords => ({
   format: 'Capteur',
   formats: {
     '54x40': 'moyen format 54 × 40', '44x33': 'moyen format 44 × 33', 'full-frame': 'plein format', 'aps-c-small': 'APS-C, plus petit',
+    'aps-h': 'APS-H', 'aps-c': 'APS-C', 'four-thirds': 'Four Thirds',
     '1/1.3-inch': '1/1,3″, téléphone', '1/2.55-inch': '1/2,55″, téléphone',
   },
   own: 'autres mesures',
@@ -38,6 +39,7 @@ export const words = (say: Say): FoldWords => ({
   frameWidth: 'Largeur du cadre, pixels',
   blurLimit: 'Limite de flou, px finis',
   unit: 'Longueurs en',
+  inches: 'pouces',
   kept: (width, pixels) => `Le recadrage garde ${width} de la largeur du capteur, ${pixels}.`,
 
   detail: 'Trait le plus fin',

@@ -19,6 +19,7 @@ export const words = (say: Say): FoldWords => ({
   format: 'Matryca',
   formats: {
     '54x40': 'średni format 54 × 40', '44x33': 'średni format 44 × 33', 'full-frame': 'pełna klatka', 'aps-c-small': 'APS-C, mniejsza',
+    'aps-h': 'APS-H', 'aps-c': 'APS-C', 'four-thirds': 'Four Thirds',
     '1/1.3-inch': '1/1,3″, telefon', '1/2.55-inch': '1/2,55″, telefon',
   },
   own: 'własne wymiary',
@@ -38,6 +39,7 @@ export const words = (say: Say): FoldWords => ({
   frameWidth: 'Szerokość zdjęcia, piksele',
   blurLimit: 'Granica rozmycia, gotowe px',
   unit: 'Długości w',
+  inches: 'cale',
   kept: (width, pixels) => `Kadr zachowuje ${width} szerokości matrycy, ${pixels}.`,
 
   detail: 'Najcieńsza linia',
