@@ -25,21 +25,21 @@ describe('a link to a shot', () => {
 
   it('lays the calculator’s table as its record has it, and opens the sheet that says so', async () => {
     const doc = await open(LINK);
-    await waitUntil(() => verdictOf(found(doc, 'stop-trade-dial')).includes('f/11'), 'the dial follows');
+    await waitUntil(() => verdictOf(found(doc, 'stop-trade-dial')).includes('f/11'), 'the dial follows', {timeout: 8000});
     expect(verdictOf(found(doc, 'stop-trade-dial'))).to.contain('0.6 s').and.to.contain('f/2.8').and.to.contain('1/25');
     const bar = found(doc, 'sharp-zone-bar');
     expect([bar.baseDepth, bar.focalLength]).to.deep.equal([75, 90]);
     expect((doc.querySelector('[data-check="shot-sheet"]') as HTMLDetailsElement).open).to.equal(true);
     const sheet = () => found(doc, 'shot-sheet').shadowRoot?.textContent?.replace(/\s+/g, ' ') ?? '';
-    await waitUntil(() => sheet().includes('f/11') && sheet().includes('75'), 'the sheet has the shot');
+    await waitUntil(() => sheet().includes('f/11') && sheet().includes('75'), 'the sheet has the shot', {timeout: 8000});
   });
 
   it('keeps and explains what it cannot use, and uses the rest', async () => {
     const doc = await open('#shot=1&aperture=eleven&base-depth=75mm&shutter=0.6s');
-    await waitUntil(() => found(doc, 'sharp-zone-bar').baseDepth === 75, 'the rest is used');
+    await waitUntil(() => found(doc, 'sharp-zone-bar').baseDepth === 75, 'the rest is used', {timeout: 8000});
     const shown = () => ['stop-trade-dial', 'sharp-zone-bar'].map((tag) => found(doc, tag))
       .flatMap(({shadowRoot}) => [...shadowRoot?.querySelectorAll('input') ?? []]).map(({value}) => value);
-    await waitUntil(() => shown().includes('eleven'), 'the text stands as it came');
+    await waitUntil(() => shown().includes('eleven'), 'the text stands as it came', {timeout: 8000});
   });
 
   it('leaves the table as it stands when the address has no shot', async () => {
