@@ -86,7 +86,7 @@ function vocabularyOf(path, fields, attributeOf) {
   return new Map(shot.members.map((member) => {
     const key = member.name.text;
     const said = ts.getJSDocCommentsAndTags(member).map(({comment}) => ts.getTextOfJSDocComment(comment)).join(' ');
-    const refusal = fields[key].read('\u0000');
+    const refusal = fields[key].read('?');
     return [key, {
       shotKey: key, attribute: attributeOf(key), property: key === 'focus' ? 'focusPlane' : key, type: member.type.getText(file),
       description: oneLine(said), wanted: refusal?.wanted,

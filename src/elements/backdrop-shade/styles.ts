@@ -37,7 +37,6 @@ export const shadeStyles = css`
   .column { display: grid; gap: var(--gap); min-inline-size: 0; }
   .pair button { max-inline-size: 100%; overflow-wrap: anywhere; }
   .pair { display: flex; flex-wrap: wrap; gap: 0.5em; }
-  .done { margin: 0; display: flex; flex-wrap: wrap; gap: 0.3em 0.8em; align-items: center; }
   .part { display: grid; grid-template-columns: minmax(0, 1fr); gap: 0.6em; min-inline-size: 0; }
   .ways { grid-template-columns: minmax(0, 1fr); }
   .ways button { grid-template-columns: minmax(0, 1fr); overflow-wrap: anywhere; }

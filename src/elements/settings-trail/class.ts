@@ -11,8 +11,9 @@ import type {ShotState} from '../../core/shot/state.js';
 import {ShotProblemEvent} from '../shared/events.js';
 import {ShotElement} from '../shared/shot-element.js';
 import {familyStyles} from '../shared/styles.js';
+import {takenBack} from '../shared/undo.js';
 import {trailBook} from './book.js';
-import {dialChanges, stands, withKeysOf} from './dialling.js';
+import {dialChanges, stands} from './dialling.js';
 import {reachOf} from './draw.js';
 import {TrailChangeEvent} from './events.js';
 import {pasteView, type Expect, type Refused} from './paste-view.js';
@@ -269,7 +270,7 @@ export class SettingsTrail extends ShotElement<TrailWords> {
   }
 
   #takeOffDial({at, changes, before}: Dialled): void {
-    this.replace(withKeysOf(this.state, before, Object.keys(changes) as (keyof Shot)[]), true);
+    this.replace(takenBack(this.state, before, Object.keys(changes) as (keyof Shot)[]), true);
     this.dialled = null;
     void this.#focus(`#dial-${at}`);
   }

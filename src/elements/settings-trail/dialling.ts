@@ -13,14 +13,3 @@ export function dialChanges({aperture, shutter, iso}: Exposure, said: TrailStep[
 export function stands(state: ShotState, changes: Partial<Shot>): boolean {
   return (Object.keys(changes) as ShotKey[]).every((key) => state.values[key] === changes[key]);
 }
-
-/** The state with these keys as they were before, unsaid if they were. */
-export function withKeysOf(state: ShotState, before: ShotState, keys: readonly ShotKey[]): ShotState {
-  const held = <T extends object>(now: T, then: T): T => Object.fromEntries([
-    ...Object.entries(now).filter(([key]) => !keys.includes(key as ShotKey)),
-    ...Object.entries(then).filter(([key]) => keys.includes(key as ShotKey)),
-  ]) as T;
-  return {
-    values: held(state.values, before.values), texts: held(state.texts, before.texts), problems: held(state.problems, before.problems),
-  };
-}

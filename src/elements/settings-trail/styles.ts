@@ -3,7 +3,6 @@ import {css} from 'lit';
 export const trailStyles = css`
   .example { margin: 0; display: flex; flex-wrap: wrap; gap: 0.3em 0.8em; align-items: center; }
   .example strong { padding-inline: 0.5em; border: 1px dashed currentColor; }
-  .done { margin: 0; display: flex; flex-wrap: wrap; gap: 0.3em 0.8em; align-items: center; }
   .done > span { flex: 0 1 auto; min-inline-size: 0; }
   .trail { display: grid; }
   .trail > li { display: grid; }

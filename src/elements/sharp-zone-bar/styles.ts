@@ -23,8 +23,6 @@ export const zoneStyles = css`
   .curves .field { flex: 0 1 15em; }
   .out { display: grid; gap: 0.6em; grid-template-columns: minmax(0, 1fr); }
   .out, .verdict, .reason, .note, summary { overflow-wrap: anywhere; }
-  .done { margin: 0; display: flex; flex-wrap: wrap; gap: 0.3em 0.8em; align-items: center; }
-  .done span { flex: 1 1 9em; font-weight: 600; }
   .line-of-way { display: grid; grid-template-columns: 3.4em minmax(0, 1fr); gap: 0 0.6em; }
   .line-of-way i { font-style: normal; }
   .line-of-way > span { color: currentColor; font-size: 1em; }

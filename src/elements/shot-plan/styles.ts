@@ -46,8 +46,6 @@ export const planStyles = css`
   .ways .pick::after { inset-block-start: 0.35em; translate: none; }
   .ways .pick[aria-pressed='true']::after { content: '✓'; }
   .wish { display: grid; padding: 0.35em 0; border-block-end: 1px solid var(--hairline); }
-  .done { margin: 0; display: flex; flex-wrap: wrap; gap: 0.3em 0.8em; align-items: center; }
-  .done span { flex: 1 1 9em; font-weight: 600; }
   .folds { display: grid; }
   .folds details[open] { padding-block-end: 0.8em; }
   .single > .note, .rates-part > .note { margin-block-end: 0.5em; }

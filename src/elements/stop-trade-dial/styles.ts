@@ -33,8 +33,6 @@ export const dialStyles = css`
   .wide.note { margin-block-start: -0.4em; }
   .folds { display: grid; }
   .pair + .folds { margin-block-start: -0.4em; }
-  .done { margin: 0; display: flex; flex-wrap: wrap; gap: 0.3em 0.8em; align-items: center; }
-  .done span { flex: 1 1 9em; font-weight: 600; }
   .mending { display: grid; gap: 0.6em; margin-block-start: 1em; }
 
   .changes { margin: 0; font-size: 0.95em; }
