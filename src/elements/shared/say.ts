@@ -40,6 +40,7 @@ export const tight = (text: string): string => text.replaceAll(' ', NBSP);
  */
 export class Say {
   readonly #formats = new Map<string, Intl.NumberFormat>();
+  readonly #lists = new Map<Intl.ListFormatType, Intl.ListFormat>();
   readonly #plurals: Intl.PluralRules;
   readonly #point: string;
 
@@ -180,8 +181,10 @@ export class Say {
 
   /** `a, b and c`. */
   list(items: readonly string[], type: 'conjunction' | 'disjunction' = 'conjunction'): string {
+    let format = this.#lists.get(type);
     // British English, as everything here is written: no comma before the last.
-    return new Intl.ListFormat(this.language === 'en' ? 'en-GB' : this.language, {type}).format(items);
+    if (!format) this.#lists.set(type, format = new Intl.ListFormat(this.language === 'en' ? 'en-GB' : this.language, {type}));
+    return format.format(items);
   }
 
   /** What stands under a field whose text cannot be used. */

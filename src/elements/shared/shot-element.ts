@@ -8,6 +8,7 @@ import {ShotChangeEvent, ShotProblemEvent} from './events.js';
 import {textField, type TextField} from './fields.js';
 import {languageOf, onLanguageChange, type WordBook} from './languages.js';
 import type {Say} from './say.js';
+import {turn} from './turns.js';
 
 /** Quiet time after which a changed verdict is read out, ms: longer than the pause between two moves of a drag. */
 const SETTLED_MS = 700;
@@ -54,6 +55,8 @@ export abstract class ShotElement<W extends Words = Words> extends LitElement {
   #internals: ElementInternals | undefined;
   #settling: ReturnType<typeof setTimeout> | undefined;
   #language: string | undefined;
+  /** Whether somebody else on the bench changed what is to be drawn. */
+  #follows = false;
   #deafen: (() => void) | undefined;
   #placeholder: readonly ChildNode[] = [];
   readonly #parts = new Map<() => Promise<unknown>, unknown>();
@@ -245,7 +248,8 @@ export abstract class ShotElement<W extends Words = Words> extends LitElement {
       this.#benchName = name;
     }
     this.#forget?.();
-    this.#forget = this.#bench.listen(() => {
+    this.#forget = this.#bench.listen((origin) => {
+      this.#follows = origin !== this;
       this.requestUpdate();
       this.benchChanged();
     });
@@ -350,8 +354,10 @@ export abstract class ShotElement<W extends Words = Words> extends LitElement {
   }
 
   protected override scheduleUpdate(): void | Promise<unknown> {
-    if (this.#wordsNow()) return super.scheduleUpdate();
-    return this.#book.load(this.#language ?? '').catch(() => undefined).then(() => super.scheduleUpdate());
+    if (!this.#wordsNow()) return this.#book.load(this.#language ?? '').catch(() => undefined).then(() => super.scheduleUpdate());
+    if (!this.#follows || !this.hasUpdated) return super.scheduleUpdate();
+    this.#follows = false;
+    return turn().then(() => super.scheduleUpdate());
   }
 
   /** Without words nothing is drawn, and what stands between the tags stays. */
