@@ -65,18 +65,19 @@ async function take({name, run: [command, args], env = {}, missing, around}) {
   const start = Date.now();
   const surroundings = await around?.();
   const lines = [];
-  const code = await new Promise((resolve) => {
+  const [code, signal] = await new Promise((resolve) => {
     const child = spawn(command, args, {
       cwd: ROOT, stdio: ['ignore', 'pipe', 'pipe'], env: {...process.env, FORCE_COLOR: '0', ...env, ...surroundings?.env},
     });
     for (const stream of [child.stdout, child.stderr]) stream.on('data', (data) => { lines.push(data); });
-    child.on('close', resolve);
+    child.on('close', (...how) => { resolve(how); });
   });
   surroundings?.end();
   const seconds = (Date.now() - start) / 1000;
   const said = Buffer.concat(lines).toString().trim();
   console.log(`\n── ${name} ──\n${said}`);
-  return {name, state: code === 0 ? 'ok' : 'FAILED', note: countsIn(stripVTControlCharacters(said)), seconds};
+  const note = [countsIn(stripVTControlCharacters(said)), code === 0 ? '' : `ended with ${signal ?? code}`].filter(Boolean).join(', ');
+  return {name, state: code === 0 ? 'ok' : 'FAILED', note, seconds};
 }
 
 /** How many tests a runner says there were, in one form. */
