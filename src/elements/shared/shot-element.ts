@@ -8,7 +8,7 @@ import {ShotChangeEvent, ShotProblemEvent} from './events.js';
 import {textField, type TextField} from './fields.js';
 import {languageOf, onLanguageChange, type WordBook} from './languages.js';
 import type {Say} from './say.js';
-import {turn} from './turns.js';
+import {inTurn} from './turns.js';
 
 /** Quiet time after which a changed verdict is read out, ms: longer than the pause between two moves of a drag. */
 const SETTLED_MS = 700;
@@ -357,7 +357,7 @@ export abstract class ShotElement<W extends Words = Words> extends LitElement {
     if (!this.#wordsNow()) return this.#book.load(this.#language ?? '').catch(() => undefined).then(() => super.scheduleUpdate());
     if (!this.#follows || !this.hasUpdated) return super.scheduleUpdate();
     this.#follows = false;
-    return turn().then(() => super.scheduleUpdate());
+    return inTurn(() => super.scheduleUpdate());
   }
 
   /** Without words nothing is drawn, and what stands between the tags stays. */

@@ -1,18 +1,23 @@
+/** How long those who wait are let in one after another before a page has its turn, ms: half of a frame. */
+const TOGETHER_MS = 8;
+
 /** Who waits, in the order in which they came. */
 const waiting: (() => void)[] = [];
 
 /**
- * A task of one's own, after whatever was drawn at once has been painted: elements that follow another draw one by one, so
- * that the one in the hand never waits for all of them.
+ * Work for after what was drawn at once has been painted: elements that follow another draw a few at a time, so that the
+ * one in the hand never waits for all of them.
+ * @returns what comes of it
  */
-export function turn(): Promise<void> {
-  return new Promise((begin) => {
-    waiting.push(begin);
-    if (waiting.length === 1) setTimeout(next);
+export function inTurn<T>(work: () => T | Promise<T>): Promise<T> {
+  return new Promise((done) => {
+    waiting.push(() => { done(new Promise((outcome) => { outcome(work()); })); });
+    if (waiting.length === 1) setTimeout(letIn);
   });
 }
 
-function next(): void {
-  waiting.shift()?.();
-  if (waiting.length) setTimeout(next);
+function letIn(): void {
+  const until = performance.now() + TOGETHER_MS;
+  do waiting[0]?.(); while (waiting.shift() && waiting.length && performance.now() < until);
+  if (waiting.length) setTimeout(letIn);
 }

@@ -2,6 +2,7 @@ import {isServer, type PropertyDeclarations, type PropertyValues, type TemplateR
 import type {Photo} from '../../../photo/open.js';
 import type {Shot} from '../../../core/shot/shot.js';
 import {attributeOf} from '../../../core/shot/field.js';
+import {keepFocus} from '../keep-focus.js';
 import {ShotElement, type Words} from '../shot-element.js';
 import {troubleText} from './file-speech.js';
 import {Opener, type OpenedBy} from './opener.js';
@@ -48,6 +49,7 @@ export abstract class PhotoElement<W extends Words & PhotoWords = Words & PhotoW
 
   constructor() {
     super();
+    keepFocus(this);
     this.src = null;
     this.file = null;
     this.dropping = false;

@@ -34,5 +34,5 @@ export function wayTo({words, photo, shot, thirds, before, act}: WayOut): Templa
   };
   const take = () => { act(changes, Object.fromEntries(Object.keys(changes).map((key) => [key, shot[key as keyof Shot]]))); };
   return html`<ul class="ways"><li><button type="button" @click=${take}>
-    <strong>${wayText(words, shot, way.to, pay)}</strong><span>${wayCost(words, thirds, way)}</span></button></li></ul>`;
+    <strong>${wayText(words, shot, way.to, pay)}</strong> <span>${wayCost(words, thirds, way)}</span></button></li></ul>`;
 }

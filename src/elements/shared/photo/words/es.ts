@@ -7,15 +7,15 @@ export const photoWords: PhotoWords = {
   opening: 'Leyendo la foto…',
 
   named: (name) => `«${name}»`,
-  nameless: 'Lo que se ha dado',
+  nameless: 'El archivo recibido',
   kinds: {
     avif: 'un archivo AVIF', tiff: 'un archivo TIFF', 'jpeg-xl': 'un archivo JPEG XL', 'jpeg-2000': 'un archivo JPEG 2000',
-    layers: 'una imagen con capas', video: 'una película', document: 'un documento', drawing: 'un dibujo de líneas',
+    layers: 'una imagen con capas', video: 'un vídeo', document: 'un documento', drawing: 'un dibujo vectorial',
   },
   trouble: {
     empty: (file) => `${file} está vacío: no hay nada en el archivo. Copiarlo de nuevo de la cámara.`,
     unreadable: (file) => `${file} no se ha podido leer: puede que se haya movido o quitado. Elegirlo de nuevo.`,
-    raw: (file) => `${file} es un archivo raw, tal como sale del sensor, y aún no tiene tonos. Revelarlo, o elegir el JPEG que se guardó con él.`,
+    raw: (file) => `${file} es un archivo RAW, tal como sale del sensor, y aún no tiene tonos. Revelarlo, o elegir el JPEG que se guardó con él.`,
     heic: (file) => `${file} está en el formato compacto de un teléfono (HEIC), que este navegador no abre. Poner el teléfono en el formato más compatible, o exportar la foto como JPEG.`,
     'cut-short': (file) => `${file} se corta antes del final, como una copia interrumpida. Copiarlo o enviarlo de nuevo.`,
     damaged: (file) => `${file} está dañado por dentro y no se puede mostrar. Copiarlo de nuevo de la cámara, o abrirlo en otro sitio y exportarlo como JPEG.`,
@@ -27,14 +27,14 @@ export const photoWords: PhotoWords = {
   tooManyPixels: (file, size, megapixels) =>
     `${file} es demasiado grande para la memoria: ${size}${megapixels ? `, y el máximo son ${megapixels} megapíxeles` : ''}. Exportarlo más pequeño.`,
   notLoaded: (src, status) =>
-    `La foto en «${src}» no se ha cargado (${status ?? 'sin respuesta de allí'}). Elegir una propia, o comprobar la dirección.`,
+    `La foto en «${src}» no se ha cargado (${status ?? 'sin respuesta'}). Elegir una propia, o comprobar la dirección.`,
   attribute: (name, problem) => `${name}: ${problem}`,
 
   wayOut: (from, to, held) => `${from} → ${to} con ${held}`,
   wayStands: (to, held) => `${to} con ${held}`,
   wayCost: (stops, brighter) => `${stops} más ${brighter ? 'clara' : 'oscura'} que esta foto`,
   takenAt: (exposure) => `Se hizo con ${exposure}.`,
-  wayEnds: (setting, stops, short) => `${setting}: no da más de sí, ${short ? 'falta' : 'sobra'} ${stops}.`,
+  wayEnds: (setting, stops, short) => `${setting}: no da más de sí, ${stops} de ${short ? 'menos' : 'más'}.`,
   wayRounds: (stops, brighter) => `El clic más cercano es ${stops} más ${brighter ? 'claro' : 'oscuro'}.`,
   wayDone: (setting) => `Hecho: la próxima toma queda en ${setting}.`,
   undo: 'Deshacer',

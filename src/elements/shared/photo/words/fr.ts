@@ -3,20 +3,20 @@ import type {PhotoWords} from './en.js';
 export const photoWords: PhotoWords = {
   choose: 'Choisir une photo',
   chooseOther: 'Choisir une autre photo',
-  staysHere: 'Elle est lue sur cet appareil et n’est envoyée nulle part.',
+  staysHere: 'Elle est lue ici même et n’est envoyée nulle part.',
   opening: 'Lecture de la photo…',
 
   named: (name) => `« ${name} »`,
-  nameless: 'Ce qui a été donné',
+  nameless: 'Le fichier reçu',
   kinds: {
     avif: 'un fichier AVIF', tiff: 'un fichier TIFF', 'jpeg-xl': 'un fichier JPEG XL', 'jpeg-2000': 'un fichier JPEG 2000',
-    layers: 'une image à calques', video: 'un film', document: 'un document', drawing: 'un dessin vectoriel',
+    layers: 'une image à calques', video: 'une vidéo', document: 'un document', drawing: 'un dessin vectoriel',
   },
   trouble: {
     empty: (file) => `${file} est vide : il n’y a rien dans le fichier. Le recopier depuis l’appareil.`,
     unreadable: (file) => `${file} n’a pas pu être lu : il a peut-être été déplacé ou retiré. Le choisir de nouveau.`,
-    raw: (file) => `${file} est un fichier raw, tel qu’il sort du capteur, et n’a pas encore de tons. Le développer, ou choisir le JPEG enregistré avec lui.`,
-    heic: (file) => `${file} est au format compact d’un téléphone (HEIC) que ce navigateur n’ouvre pas. Régler le téléphone sur le format le plus compatible, ou exporter la photo en JPEG.`,
+    raw: (file) => `${file} est un fichier RAW, tel qu’il sort du capteur, et n’a pas encore de tons. Le développer, ou choisir le JPEG enregistré avec lui.`,
+    heic: (file) => `${file} est au format compact d’un téléphone (HEIC), que ce navigateur n’ouvre pas. Régler le téléphone sur le format le plus compatible, ou exporter la photo en JPEG.`,
     'cut-short': (file) => `${file} s’arrête avant la fin, comme après une copie interrompue. Le copier ou l’envoyer de nouveau.`,
     damaged: (file) => `${file} est endommagé et ne peut pas être affiché. Le recopier depuis l’appareil, ou l’ouvrir ailleurs et l’exporter en JPEG.`,
   },
@@ -27,15 +27,15 @@ export const photoWords: PhotoWords = {
   tooManyPixels: (file, size, megapixels) =>
     `${file} est trop grand pour la mémoire : ${size}${megapixels ? `, alors que le maximum est de ${megapixels} mégapixels` : ''}. L’exporter plus petit.`,
   notLoaded: (src, status) =>
-    `La photo à l’adresse « ${src} » n’a pas été chargée (${status ?? 'aucune réponse'}). En choisir une à soi, ou vérifier l’adresse.`,
+    `La photo à l’adresse « ${src} » n’a pas été chargée (${status ?? 'aucune réponse'}). Choisir une photo personnelle, ou vérifier l’adresse.`,
   attribute: (name, problem) => `${name} : ${problem}`,
 
   wayOut: (from, to, held) => `${from} → ${to} à ${held}`,
   wayStands: (to, held) => `${to} à ${held}`,
   wayCost: (stops, brighter) => `${stops} plus ${brighter ? 'clair' : 'sombre'} que cette photo`,
   takenAt: (exposure) => `Elle a été prise à ${exposure}.`,
-  wayEnds: (setting, stops, short) => `${setting} : impossible d’aller plus loin, ${stops} ${short ? 'de moins' : 'de trop'}.`,
+  wayEnds: (setting, stops, short) => `${setting} : impossible d’aller plus loin, ${short ? `il manque ${stops}` : `${stops} de trop`}.`,
   wayRounds: (stops, brighter) => `Le cran le plus proche est ${stops} plus ${brighter ? 'clair' : 'sombre'}.`,
-  wayDone: (setting) => `Fait : la prochaine vue est réglée sur ${setting}.`,
+  wayDone: (setting) => `Fait : la prochaine photo est réglée sur ${setting}.`,
   undo: 'Annuler',
 };
