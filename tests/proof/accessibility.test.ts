@@ -57,8 +57,8 @@ function heard(node: Element): string {
   return label.replace(/[\u00a0\u202f\u2009]/g, ' ');
 }
 
-/** Frames and points on a photo: sliders by their role, with two ways to go. */
-const TWO_WAYS = '[role=slider][data-frame=spot], [role=slider][data-patch], [role=slider][data-end], [role=slider][data-point], [role=slider][data-frame=crop]';
+/** Frames and points on a photo, things on a table: sliders by their role, with two ways to go. */
+const TWO_WAYS = '[role=slider][data-thing], [role=slider][data-frame=spot], [role=slider][data-patch], [role=slider][data-end], [role=slider][data-point], [role=slider][data-frame=crop]';
 
 const FOCUSABLE = 'a[href], button:not(:disabled), input:not(:disabled), select:not(:disabled), textarea:not(:disabled), summary, [tabindex="0"]';
 

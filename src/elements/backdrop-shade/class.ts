@@ -11,6 +11,7 @@ import type {ShotState} from '../../core/shot/state.js';
 import type {Level} from '../../core/tone/level.js';
 import {readNumber, type LengthUnit} from '../../core/units.js';
 import {ShotProblemEvent} from '../shared/events.js';
+import {keepFocus} from '../shared/keep-focus.js';
 import {ShotElement} from '../shared/shot-element.js';
 import {familyStyles} from '../shared/styles.js';
 import {takenBack} from '../shared/undo.js';
@@ -153,6 +154,7 @@ export class BackdropShade extends ShotElement<ShadeWords> {
 
   constructor() {
     super();
+    keepFocus(this);
     this.mains = '50';
   }
 
@@ -345,7 +347,7 @@ export class BackdropShade extends ShotElement<ShadeWords> {
         <div class="column">
           <p class="note">${words.glossary}</p>
           ${reading.set.flags.some((flag) => shadedLamp(reading, flag) >= 0) ? html`<p class="note">${words.shadows}</p>` : nothing}
-          <p class="note screen-only">${words.keys}</p>
+          <p class="note screen-only" id="keys">${words.keys}</p>
           <p class="note print-only">${writeLights(reading.shot.lights)}</p>
         </div>
       </div>`;

@@ -1,8 +1,8 @@
 import type {Point} from '../../core/light/space.js';
-import {along} from '../../core/light/space.js';
+import {along, scaled} from '../../core/light/space.js';
 import type {Shot} from '../../core/shot/shot.js';
 import {moveFor, type Sheet, type View} from './draw.js';
-import {moved, positionOf, stepped, type Thing} from './things.js';
+import {depthsOf, moved, positionOf, stepped, type Thing} from './things.js';
 
 /** A drag comes to rest on whole steps of this; an arrow key goes one of these, or one with Shift. All mm. */
 const GRAIN = 5;
@@ -54,16 +54,29 @@ export class Mover {
   readonly key = (event: KeyboardEvent): void => {
     const on = handleOf(event);
     if (!on || event.altKey || event.ctrlKey || event.metaKey) return;
-    const far = event.shiftKey ? LEAP : STEP;
-    const ways: Readonly<Record<string, Point>> = on.view === 'plan'
-      ? {ArrowRight: [0, far, 0], ArrowLeft: [0, -far, 0], ArrowUp: [-far, 0, 0], ArrowDown: [far, 0, 0]}
-      : {ArrowRight: [0, far, 0], ArrowLeft: [0, -far, 0], ArrowUp: [0, 0, far], ArrowDown: [0, 0, -far]};
-    const way = ways[event.key];
-    if (!way && event.key !== 'Enter' && event.key !== ' ') return;
+    const shot = this.host.shot();
+    const to = placeAfter(on.thing, on.view, event, shot);
+    if (!to && event.key !== 'Enter' && event.key !== ' ') return;
     event.preventDefault();
     this.host.choose(on.thing);
-    if (way) this.host.move(moved(on.thing, stepped(on.thing, way, this.host.shot()), this.host.shot()));
+    if (to) this.host.move(moved(on.thing, to, shot));
   };
+}
+
+/** Where a key takes a thing: arrows as the view shows it, pages and ends along the table. `undefined` for other keys. */
+function placeAfter(thing: Thing, view: View, {key, shiftKey}: KeyboardEvent, shot: Shot): Point | undefined {
+  const [x, , z] = positionOf(thing, shot);
+  const [least, most] = depthsOf(thing, shot);
+  if (key === 'Home') return [x, least, z];
+  if (key === 'End') return [x, most, z];
+  const far = shiftKey ? LEAP : STEP;
+  // What keeps to the middle line goes along it with any arrow.
+  const upwards: Point = thing === 'backdrop' || thing === 'camera' ? [0, far, 0] : view === 'plan' ? [-far, 0, 0] : [0, 0, far];
+  const steps: Readonly<Record<string, Point>> = {
+    ArrowRight: [0, far, 0], ArrowLeft: [0, -far, 0], ArrowUp: upwards, ArrowDown: scaled(upwards, -1), PageUp: [0, LEAP, 0], PageDown: [0, -LEAP, 0],
+  };
+  const step = steps[key];
+  return step && stepped(thing, step, shot);
 }
 
 function handleOf(event: Event): {readonly element: SVGGElement; readonly thing: Thing; readonly view: View} | undefined {

@@ -7,8 +7,8 @@ import type {Shot} from '../../core/shot/shot.js';
 import {outline, shadedLamp, shadowOf, spotOf, written, type Sheet, type Spot, type View} from './draw.js';
 import {boxOf, placeLabels, type Box, type Dot, type Label} from './labels.js';
 import type {Reading} from './reading.js';
-import {positionOf, thingsOf, type Thing} from './things.js';
-import {handleWords, nameOf} from './speech.js';
+import {depthsOf, positionOf, thingsOf, type Thing} from './things.js';
+import {handleWords, nameOf, placeWords} from './speech.js';
 import type {ShadeWords} from './words/en.js';
 
 /** Radius of what can be pressed, and of what is seen of it, CSS px. */
@@ -86,8 +86,11 @@ function handles(words: ShadeWords, sheet: Sheet, view: View, {shot, seen}: Read
 }
 
 function handle(words: ShadeWords, view: View, thing: Thing, shot: Shot, selected: Thing, {x, y, text}: Dot, label: Label): SVGTemplateResult {
-  return svg`<g class="handle" role="button" tabindex="0" data-thing=${thing} data-view=${view} aria-pressed=${thing === selected ? 'true' : 'false'}
-      aria-label=${handleWords(words, thing, shot, positionOf(thing, shot), view)}>
+  const stands = positionOf(thing, shot);
+  const [least, most] = depthsOf(thing, shot);
+  return svg`<g class="handle ${thing === selected ? 'chosen' : ''}" role="slider" tabindex="0" data-thing=${thing} data-view=${view}
+      aria-label=${handleWords(words, thing, shot, view)} aria-describedby="keys" aria-valuemin=${Math.floor(least)} aria-valuemax=${Math.ceil(most)}
+      aria-valuenow=${Math.round(stands[1])} aria-valuetext=${placeWords(words, stands, shot)}>
     <circle class="hit" cx=${x} cy=${y} r=${HIT}></circle>
     <circle class="grip" cx=${x} cy=${y} r=${GRIP}></circle>
     <text class="label" x=${label.x} y=${label.y} text-anchor=${label.anchor}>${text}</text>

@@ -65,8 +65,8 @@ export function nameOf(words: ShadeWords, thing: Thing, shot: Shot): string {
   return words.names[thing as 'backdrop' | 'camera' | 'figure'] ?? '';
 }
 
-export function handleWords(words: ShadeWords, thing: Thing, shot: Shot, at: Point, view: 'plan' | 'side'): string {
-  return words.handle(nameOf(words, thing, shot), view === 'plan', placeWords(words, at, shot));
+export function handleWords(words: ShadeWords, thing: Thing, shot: Shot, view: 'plan' | 'side'): string {
+  return words.handle(nameOf(words, thing, shot), view === 'plan');
 }
 
 export function closeWords(words: ShadeWords, {flag, lamp, gap}: CloseCard, {shot}: Reading): string {

@@ -28,8 +28,8 @@ export const shadeStyles = css`
   .handle .hit { fill: transparent; stroke: none; }
   .handle .grip { fill: var(--accent); stroke: none; }
   .handle .label { pointer-events: none; }
-  .handle[aria-pressed='true'] .label { font-weight: 700; }
-  .handle[aria-pressed='true'] .grip { stroke: currentColor; stroke-width: 2; }
+  .handle.chosen .label { font-weight: 700; }
+  .handle.chosen .grip { stroke: currentColor; stroke-width: 2; }
   .handle:hover .grip { stroke: currentColor; stroke-width: 1.5; }
   .handle:focus-visible .hit { stroke: var(--accent); stroke-width: 2; }
 

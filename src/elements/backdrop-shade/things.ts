@@ -44,8 +44,11 @@ export function withFlag(thing: Thing, change: Partial<Flag>, {lights}: Shot): P
   return flag ? {lights: {...lights, flags: lights.flags.with(numberOf(thing), {...flag, ...change})}} : {};
 }
 
-/** Nearest the backdrop stands to the middle of the base, mm. */
-const NEAREST = 10;
+/** Nearest the backdrop stands to the middle of the base, and as far from it as keys take a thing at once, mm. */
+const [NEAREST, REACH] = [10, 2000];
+
+/** Nearest the camera comes, in focal lengths. */
+const CLOSEST = 1.5;
 
 /**
  * The shot with a thing put elsewhere. Nothing goes below the table; the backdrop and the camera keep to the middle line,
@@ -56,11 +59,24 @@ export function moved(thing: Thing, to: Point, shot: Shot): Partial<Shot> {
   if (thing === 'backdrop') return {backdropDistance: Math.max(NEAREST, to[1])};
   if (thing === 'camera') {
     const {focalLength, sensorWidth} = shot;
-    const now = principalToSubject(sensorWidth / shot.fieldWidth, focalLength);
-    const away = now + (cameraOf(shot)[1] - to[1]) / Math.cos(shot.tilt * Math.PI / 180);
-    return away > focalLength * 1.5 ? {fieldWidth: widthAt(sensorWidth, focalLength / (away - focalLength))} : {};
+    const away = awayOf(shot) + (cameraOf(shot)[1] - to[1]) / Math.cos(shot.tilt * Math.PI / 180);
+    return away > focalLength * CLOSEST ? {fieldWidth: widthAt(sensorWidth, focalLength / (away - focalLength))} : {};
   }
   return lampOf(thing, shot) ? withLamp(thing, {position: place}, shot) : withFlag(thing, {position: place}, shot);
+}
+
+/** The camera's distance along the line it looks, mm. */
+const awayOf = ({sensorWidth, fieldWidth, focalLength}: Shot): number => principalToSubject(sensorWidth / fieldWidth, focalLength);
+
+/** How far in front of the base (negative) and behind it a thing goes by keys, mm; one that stands beyond stays there. */
+export function depthsOf(thing: Thing, shot: Shot): readonly [least: number, most: number] {
+  const [, now] = positionOf(thing, shot);
+  if (thing === 'camera') {
+    // A millimetre short of where it cannot go.
+    const closest = now + (awayOf(shot) - shot.focalLength * CLOSEST - 1) * Math.cos(shot.tilt * Math.PI / 180);
+    return [Math.min(-REACH, now), Math.max(closest, now)];
+  }
+  return [thing === 'backdrop' ? NEAREST : Math.min(-REACH, now), Math.max(REACH, now)];
 }
 
 /** The shot with a lamp or flag less. The last lamp stays. */

@@ -33,7 +33,7 @@ export const words = (say: Say): ShadeWords => ({
     right: (length) => `${length} rechts`, left: (length) => `${length} links`, behind: (length) => `${length} hinten`,
     before: (length) => `${length} vorn`, up: (length) => `${length} hoch`, below: (length) => `${length} tief`, here: 'bei der Figur',
   },
-  handle: (name, fromAbove, place) => `${name}, ${fromAbove ? 'von oben' : 'von der Seite'}: ${place}. Pfeiltasten bewegen es.`,
+  handle: (name, fromAbove) => `${name}, ${fromAbove ? 'von oben' : 'von der Seite'}`,
   keys: 'Einen Punkt ziehen oder mit den Pfeiltasten bewegen: 10 mm je Schritt, mit Umschalt 50. Orte zählen von der Mitte des Sockels.',
   glossary: 'Eine Graukarte wirft 18\u00a0% des Lichts zurück; richtig belichtet ist sie das mittlere Grau, von dem aus hier die Blendenstufen zählen. Das Hauptlicht ist die stärkste Lampe, die Aufhellung eine schwächere für die Schatten. Ein Abschatter ist ein Karton, der einer Lampe so im Weg steht, dass ihr Licht den Hintergrund verfehlt.',
   shadows: 'Dunkel: voller Schatten der Lampe, die ein Abschatter am meisten verdeckt. Schraffiert: sein weicher Rand, wo ein Teil der Lampe zu sehen ist.',

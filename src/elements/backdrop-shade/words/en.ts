@@ -36,7 +36,7 @@ export const words = (say: Say) => ({
     right: (length: string) => `${length} right`, left: (length: string) => `${length} left`, behind: (length: string) => `${length} behind`,
     before: (length: string) => `${length} in front`, up: (length: string) => `${length} up`, below: (length: string) => `${length} below`, here: 'at the figure',
   },
-  handle: (name: string, fromAbove: boolean, place: string) => `${name}, ${fromAbove ? 'from above' : 'from the side'}: ${place}. Arrow keys move it.`,
+  handle: (name: string, fromAbove: boolean) => `${name}, ${fromAbove ? 'from above' : 'from the side'}`,
   keys: 'Drag a dot, or move it with the arrow keys: 10 mm a step, 50 with Shift. Places are counted from the middle of the base.',
   glossary: 'A gray card throws back 18% of the light; exposed right it is middle gray, from which the stops here are counted. The key is the main lamp, the fill a weaker one that lightens its shadows. A flag is a card that stands in a lamp’s way, so that its light misses the backdrop.',
   shadows: 'Dark: full shadow of the lamp that a flag shades most. Hatched: its soft edge, where part of the lamp is seen.',
