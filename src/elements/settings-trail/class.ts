@@ -9,6 +9,7 @@ import {EXPOSURE_FIELDS} from '../../core/shot/exposure-fields.js';
 import type {Shot, ShotKey} from '../../core/shot/shot.js';
 import type {ShotState} from '../../core/shot/state.js';
 import {ShotProblemEvent} from '../shared/events.js';
+import {keepFocus} from '../shared/keep-focus.js';
 import {ShotElement} from '../shared/shot-element.js';
 import {familyStyles} from '../shared/styles.js';
 import {takenBack} from '../shared/undo.js';
@@ -112,6 +113,7 @@ export class SettingsTrail extends ShotElement<TrailWords> {
 
   constructor() {
     super();
+    keepFocus(this);
     this.steps = null;
     this.expect = 'same-light';
     this.example = false;
@@ -314,10 +316,10 @@ export class SettingsTrail extends ShotElement<TrailWords> {
     const {mends} = this.#trail;
     const way = (mend: Mend, instead: boolean): TemplateResult => {
       const [what, cost] = mendWords(words, mend, instead);
-      return html`<li><button type="button" @click=${() => { this.#mend(mend); }}><strong>${what}</strong><span>${cost}</span></button></li>`;
+      return html`<li><button type="button" @click=${() => { this.#mend(mend); }}><strong>${what}</strong> <span>${cost}</span></button></li>`;
     };
     return html`${mending ? html`<p class="done"><span id="mended">${mendedWords(words, mending.mend)}</span>
-        <button type="button" class="undo-mend" aria-describedby="mended" @click=${() => { this.#unmend(mending); }}>${words.undo}</button></p>` : nothing}
+        <button type="button" class="undo undo-mend" aria-describedby="mended" @click=${() => { this.#unmend(mending); }}>${words.undo}</button></p>` : nothing}
       ${mends.length ? html`<ul class="ways">
         ${mends.flatMap((mend) => [way(mend, false), ...mend.others.map((other) => way(other, true))])}
       </ul>` : nothing}`;
@@ -340,7 +342,7 @@ export class SettingsTrail extends ShotElement<TrailWords> {
         @click=${() => { this.#putOnDial(exposure, step, at); }}>${words.dial}</button>`;
     }
     return html`<p class="done"><span id="dialled">${dialledWords(words, exposure, dialled.changes.correction, this.#trail.isoSaid)}</span>
-      <button type="button" class="undo-dial" aria-describedby="dialled" @click=${() => { this.#takeOffDial(dialled); }}>${words.undo}</button></p>`;
+      <button type="button" class="undo undo-dial" aria-describedby="dialled" @click=${() => { this.#takeOffDial(dialled); }}>${words.undo}</button></p>`;
   }
 
   #renderTaking(): TemplateResult {

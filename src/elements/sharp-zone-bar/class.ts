@@ -10,6 +10,7 @@ import type {ShotState} from '../../core/shot/state.js';
 import type {Way} from '../../core/shot/ways-out.js';
 import type {LengthUnit} from '../../core/units.js';
 import {ShotProblemEvent} from '../shared/events.js';
+import {keepFocus} from '../shared/keep-focus.js';
 import {ShotElement} from '../shared/shot-element.js';
 import {familyStyles} from '../shared/styles.js';
 import {takenBack} from '../shared/undo.js';
@@ -178,6 +179,7 @@ export class SharpZoneBar extends ShotElement<ZoneWords> {
 
   constructor() {
     super();
+    keepFocus(this);
     this.detail = '1 px';
   }
 

@@ -13,6 +13,7 @@ import {planJobOf, wayChanges, wishChanges} from '../../core/shot/plan-job.js';
 import type {ApertureShown, Shot, ShotKey} from '../../core/shot/shot.js';
 import type {ShotState} from '../../core/shot/state.js';
 import type {LengthUnit} from '../../core/units.js';
+import {keepFocus} from '../shared/keep-focus.js';
 import {ShotElement} from '../shared/shot-element.js';
 import {familyStyles} from '../shared/styles.js';
 import {takenBack} from '../shared/undo.js';
@@ -144,6 +145,7 @@ export class ShotPlan extends ShotElement<PlanWords> {
 
   constructor() {
     super();
+    keepFocus(this);
     this.chosen = null;
     this.further = false;
     this.shownText = null;
@@ -402,9 +404,9 @@ function stepsOf(grip: Grip, key: string, unit: LengthUnit): readonly [along: nu
   const free = FREE[grip];
   // Reaching further out at the front is a step towards the camera; with a single direction any arrow works.
   const out = grip === 'overhang-front' ? -1 : 1;
-  const sideways: Readonly<Record<string, number>> = {ArrowRight: step, ArrowLeft: -step, PageUp: out * page, PageDown: -out * page, Home: -out * 1e4};
+  const sideways: Readonly<Record<string, number>> = {ArrowRight: step, ArrowLeft: -step, PageUp: out * page, PageDown: -out * page, Home: -out * 1e4, End: out * 1e4};
   const upward: Readonly<Record<string, number>> = {ArrowUp: step, ArrowDown: -step};
-  const turn = free === 'up' ? {...upward, ArrowRight: step, ArrowLeft: -step, PageUp: page, PageDown: -page, Home: -1e4, End: 160} : upward;
+  const turn = free === 'up' ? {...upward, ArrowRight: step, ArrowLeft: -step, PageUp: page, PageDown: -page, Home: -1e4, End: 1e4} : upward;
   const alone = free === 'along' ? {...sideways, ArrowUp: step, ArrowDown: -step} : sideways;
   return [free === 'up' ? 0 : alone[key] ?? 0, free === 'along' ? 0 : turn[key] ?? 0];
 }

@@ -4,7 +4,7 @@ import type {PlanWay} from '../../core/optics/plan-way.js';
 import {outlineOf} from '../../core/shot/framing.js';
 import type {Shot} from '../../core/shot/shot.js';
 import type {CameraView, Sheet} from './draw.js';
-import {FREE, GRIPS, gripAt, valueOf, type Grip} from './handles.js';
+import {FREE, GRIPS, gripAt, leastOf, valueOf, type Grip} from './handles.js';
 import {picture} from './picture.js';
 import {drawnText, gripText, gripTitle} from './speech.js';
 import type {PlanWords} from './words/en.js';
@@ -43,7 +43,7 @@ function handle(words: PlanWords, grip: Grip, sheet: Sheet, camera: CameraView, 
   const [x, y] = gripAt(grip, shot, sheet, camera);
   const aside = ASIDE[grip];
   return svg`<g class="handle ${FREE[grip]}" part="handle" role="slider" tabindex="0" data-grip=${grip} aria-label=${words.grips[grip]}
-      aria-valuemin=${grip === 'tilt' ? -80 : 0} aria-valuemax=${grip === 'tilt' ? 80 : 5000} aria-valuenow=${+valueOf(grip, shot).toFixed(2)}
+      aria-valuemin=${leastOf(grip)} aria-valuemax=${grip === 'tilt' ? 80 : 5000} aria-valuenow=${+valueOf(grip, shot).toFixed(2)}
       aria-valuetext=${gripText(words, grip, shot)} aria-orientation=${FREE[grip] === 'up' ? 'vertical' : 'horizontal'}
       @keydown=${(event: KeyboardEvent) => { key(grip, event); }} @pointerdown=${(event: PointerEvent) => { grab(grip, event); }}
       @pointermove=${drag} @pointerup=${release} @pointercancel=${release}>

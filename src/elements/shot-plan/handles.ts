@@ -39,6 +39,9 @@ export function valueOf(grip: Grip, shot: Shot): number {
   }
 }
 
+/** Least of those numbers: a base has some depth. */
+export const leastOf = (grip: Grip): number => (grip === 'tilt' ? -80 : grip.startsWith('base') ? 1 : 0);
+
 /**
  * What moving a handle makes of the shot.
  * @param shot - as it was when the handle was taken

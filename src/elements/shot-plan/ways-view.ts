@@ -12,8 +12,8 @@ export function waysView(words: PlanWords, ways: readonly PlanWay[], job: PlanJo
   return html`<ul class="ways" aria-label=${words.ways}>${ways.map((way) => {
     const set = wayIsSet(way, shot);
     return html`<li class="way" part="way"><button type="button" class="pick" aria-pressed=${set ? 'true' : 'false'} @click=${() => { pick(way); }}>
-      <strong>${wayTitle(words, way, job)}</strong><span class="setting">${waySetting(words, way, shot)}</span>
-      <span class="price">${words.price(priceText(words, way, job, shot.unit))}</span><span class="act">${set ? words.set : words.pick}</span>
+      <strong>${wayTitle(words, way, job)}</strong> <span class="setting">${waySetting(words, way, shot)}</span>
+      <span class="price">${words.price(priceText(words, way, job, shot.unit))}</span> <span class="act">${set ? words.set : words.pick}</span>
     </button></li>`;
   })}</ul>`;
 }
@@ -23,10 +23,10 @@ export function giveUpsView(words: PlanWords, {giveUp, oneIsEnough}: GiveUps, sh
   const said = giveUp.map((each) => [each, wishText(words, each, shot)] as const);
   if (oneIsEnough) {
     return html`<ul class="ways" aria-label=${words.giveUp}>${said.map(([each, [what, now]]) => html`<li>
-      <button type="button" @click=${() => { take([each]); }}><strong>${what}</strong><span>${now}</span></button></li>`)}</ul>`;
+      <button type="button" @click=${() => { take([each]); }}><strong>${what}</strong> <span>${now}</span></button></li>`)}</ul>`;
   }
   return html`<ul class="ways" aria-label=${words.giveUp}>
-    ${said.map(([, [what, now]]) => html`<li class="wish"><strong>${what}</strong><span>${now}</span></li>`)}
+    ${said.map(([, [what, now]]) => html`<li class="wish"><strong>${what}</strong> <span>${now}</span></li>`)}
     ${giveUp.length ? html`<li><button type="button" @click=${() => { take(giveUp); }}><strong>${words.allTogether}</strong></button></li>` : nothing}
   </ul>`;
 }

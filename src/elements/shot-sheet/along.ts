@@ -153,9 +153,10 @@ export class Along {
 
   // —— drawing ——
 
-  #copyButton(words: AlongWords, id: string, label: string, text: () => string): TemplateResult {
+  /** @param of - id of what says what is copied, where its own label does not */
+  #copyButton(words: AlongWords, id: string, label: string, text: () => string, of: string | typeof nothing = nothing): TemplateResult {
     const {done} = this.#copying?.id === id ? this.#copying : {done: false};
-    return html`<button type="button" data-copy=${id} @click=${() => { void this.#copy(id, text()); }}>${label}${done ? html` <span role="status">· ${words.copied}</span>` : nothing}</button>`;
+    return html`<button type="button" data-copy=${id} aria-describedby=${of} @click=${() => { void this.#copy(id, text()); }}>${label}${done ? html` <span role="status">· ${words.copied}</span>` : nothing}</button>`;
   }
 
   #byHand(words: AlongWords, ...ids: readonly string[]): TemplateResult | typeof nothing {
@@ -246,8 +247,8 @@ export class Along {
       ${shown.length > 1 ? html`<div class="wide">${choiceField({id: 'tag', label: words.element, value: tag, options: shown.map((one) => [one.tag, one.tag] as const),
         onChoose: (chosen) => { this.#tag = chosen; this.#copying = null; this.host.changed(); }})}</div>` : nothing}
       ${(Object.keys(texts) as (keyof typeof texts)[]).map((id) => html`<div>
-        <div class="field"><label for="snippet-${id}">${words.snippets[id]}</label><textarea class="code" id="snippet-${id}" readonly rows="6" spellcheck="false" .value=${texts[id]}></textarea></div>
-        ${this.#copyButton(words, `snippet-${id}`, words.copy, () => texts[id])}
+        <div class="field"><label for="snippet-${id}" id="snippet-${id}-what">${words.snippets[id]}</label><textarea class="code" id="snippet-${id}" readonly rows="6" spellcheck="false" .value=${texts[id]}></textarea></div>
+        ${this.#copyButton(words, `snippet-${id}`, words.copy, () => texts[id], `snippet-${id}-what`)}
         ${this.#byHand(words, `snippet-${id}`)}
       </div>`)}
     </div>`;

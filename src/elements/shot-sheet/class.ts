@@ -13,6 +13,7 @@ import type {Photo} from '../../photo/open.js';
 import type {GrayCard} from '../gray-card-check/reading.js';
 import {textField} from '../shared/fields.js';
 import {languageOf} from '../shared/languages.js';
+import {keepFocus} from '../shared/keep-focus.js';
 import {ShotElement} from '../shared/shot-element.js';
 import {familyStyles} from '../shared/styles.js';
 import type {Along} from './along.js';
@@ -115,6 +116,7 @@ export class ShotSheet extends ShotElement<SheetElementWords> {
 
   constructor() {
     super();
+    keepFocus(this);
     this.followLink = false;
     this.page = null;
     this.scripts = 'lampblack/';

@@ -72,6 +72,6 @@ export function mendingView(
 function way(mending: Mending, press: (mending: Mending) => void): TemplateResult {
   const {says: [what, cost], changes, meant} = mending;
   return changes || meant
-    ? html`<li><button type="button" @click=${() => { press(mending); }}><strong>${what}</strong><span>${cost}</span></button></li>`
+    ? html`<li><button type="button" @click=${() => { press(mending); }}><strong>${what}</strong> <span>${cost}</span></button></li>`
     : html`<li class="note">${what}: ${cost}</li>`;
 }

@@ -34,5 +34,5 @@ export function patchesTable(words: SheetWords, reading: CardReading): TemplateR
 /** What was found, and what to do about it. What speaks against the card has a double rule. */
 export function findingsList(words: SheetWords, card: GrayCard): TemplateResult {
   return html`<ul class="findings">${findings(words, card).map(({seen, then, against}) => html`<li class=${against ? 'against' : nothing}>
-    <strong>${seen}</strong><span>${then}</span></li>`)}</ul>`;
+    <strong>${seen}</strong> <span>${then}</span></li>`)}</ul>`;
 }

@@ -238,11 +238,11 @@ export class PhotoSheet {
   #renderBeside(): TemplateResult {
     const {words, earlier, isKept} = this.#now;
     const {comparison} = this.#readings;
+    const hasOther = earlier !== undefined || isKept;
     return html`<details ?open=${earlier !== undefined}><summary>${words.beside}</summary><div class="side">
       ${earlier && comparison ? html`<div class="pair">${besideView(words, comparison, this.#meant())}</div>` : nothing}
       ${isKept ? html`<p class="note">${words.kept}</p>` : nothing}
-      <div class="tools">${earlier || isKept ? html`<button type="button" @click=${() => { this.host.dropEarlier(); }}>${words.away}</button>`
-        : html`<button type="button" @click=${() => { this.host.keep(); }}>${words.keepShot}</button>`}
+      <div class="tools"><button type="button" @click=${hasOther ? this.host.dropEarlier : this.host.keep}>${hasOther ? words.away : words.keepShot}</button>
         ${pick(words.openEarlier, this.host.openEarlier)}</div></div></details>`;
   }
 

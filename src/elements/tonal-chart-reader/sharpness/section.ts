@@ -243,7 +243,7 @@ export class SharpnessSection {
         <button type="button" @click=${set(before, undefined)}>${words.undo}</button></div>`;
     }
     return html`<ul class="ways"><li><button type="button" @click=${set(behind, focus)}>
-      <strong>${words.setFocus(rulerText(words, Math.abs(behind), unit), behind < 0)}</strong><span>${words.setFocusFrom(rulerText(words, focus, unit))}</span></button></li></ul>`;
+      <strong>${words.setFocus(rulerText(words, Math.abs(behind), unit), behind < 0)}</strong> <span>${words.setFocusFrom(rulerText(words, focus, unit))}</span></button></li></ul>`;
   }
 
   #renderHeat(): TemplateResult {

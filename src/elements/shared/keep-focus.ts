@@ -1,0 +1,40 @@
+import {isServer, type ReactiveElement} from 'lit';
+
+/** What the tab key comes to. */
+const STOPS = 'a[href], button, input, select, textarea, summary, [tabindex="0"]';
+
+/** What somebody wants next who took a way out, or took it back. */
+const NEXT = '.undo, .way-done button, .ways button';
+
+const isStop = (node: Element): node is HTMLElement => node.isConnected && !node.matches(':disabled') && (node as HTMLElement).checkVisibility();
+
+/**
+ * The focus of somebody without a pointer is not lost with a button that its press takes away: it goes to what takes the press
+ * back, or to the ways that are there again, or to the next stop.
+ */
+export function keepFocus(element: ReactiveElement): void {
+  let held: Element | null = null;
+  let around: readonly Element[] = [];
+  let stops: readonly Element[] = [];
+  element.addController({
+    hostUpdate() {
+      held = isServer || !element.hasUpdated ? null : (element.renderRoot as ShadowRoot).activeElement;
+      if (held?.localName !== 'button') held = null;
+      if (!held) return;
+      stops = [...element.renderRoot.querySelectorAll(STOPS)];
+      around = ancestorsOf(held);
+    },
+    hostUpdated() {
+      if (!held || isStop(held)) return;
+      const at = stops.indexOf(held);
+      const part = around.find(({isConnected}) => isConnected);
+      const next = [...part?.querySelectorAll(NEXT) ?? [], ...stops.slice(at), ...stops.slice(0, at).reverse()].find(isStop);
+      next?.focus({preventScroll: true});
+    },
+  });
+}
+
+function ancestorsOf(node: Element): readonly Element[] {
+  const {parentElement} = node;
+  return parentElement ? [parentElement, ...ancestorsOf(parentElement)] : [];
+}
