@@ -6,7 +6,7 @@ export {family} from '../../shared/words/fr.js';
 export const words = (say: Say): ShadeWords => ({
   say,
   plate: 'La lumière sur le fond',
-  strip: (codes) => `Le fond tel qu’il paraîtra, avec ses valeurs de 0 (noir) à 255 (blanc)\u202f: ${codes}`,
+  strip: (codes) => `Le fond tel qu’il paraîtra, avec ses valeurs de 0 (noir) à 255 (blanc)\u00a0: ${codes}`,
   drawing: 'L’installation vue de dessus et de côté',
   above: 'de dessus',
   side: 'de côté',
@@ -14,9 +14,10 @@ export const words = (say: Say): ShadeWords => ({
   wish: 'souhait',
 
   looks: {black: 'noir', nearBlack: 'presque noir', darkGray: 'gris foncé', shows: 'd’un gris visible', middleGray: 'gris moyen', lightGray: 'gris clair'},
-  noLight: 'Aucune lumière n’atteint le fond\u202f: noir, valeur 0 sur 255.',
+  noLight: 'Aucune lumière n’atteint le fond\u00a0: noir, valeur 0 sur 255.',
   verdict: (stops, under, uneven, code, looks) =>
-    `Le fond sera ${looks}${uneven ? ' à l’endroit le plus clair' : ''}\u202f: ${stops} ${under ? 'sous' : 'au-dessus de'} la charte grise, valeur ${code} sur 255.`,
+    `Le fond sera ${looks}${uneven ? ' à l’endroit le plus clair' : ''}\u00a0: ${stops} ${under ? 'sous' : 'au-dessus de'} la `
+    + `charte grise, valeur ${code} sur 255.`,
   short: (stops, wish) => `Il manque ${stops} sur les ${wish} demandés.`,
   reached: 'Aussi sombre que souhaité.',
   spare: (stops) => `Aussi sombre que souhaité, avec ${stops} de marge.`,
@@ -24,7 +25,7 @@ export const words = (say: Say): ShadeWords => ({
   keepsAll: 'La figurine garde toute sa lumière.',
   flagTakes: (share, lamp) => `Un drapeau prive une partie de la figurine de ${share} au plus de la lumière de «\u202f${lamp}\u202f».`,
   exposedForCard: 'Exposé pour qu’une charte grise à côté de la figurine donne 118 sur 255.',
-  exposedOff: (stops, brighter) => `Exposé ${stops} plus ${brighter ? 'clair' : 'sombre'} que mesuré\u202f: une charte grise à côté de la figurine est d’autant `
+  exposedOff: (stops, brighter) => `Exposé ${stops} plus ${brighter ? 'clair' : 'sombre'} que mesuré\u00a0: une charte grise à côté de la figurine est d’autant `
     + `${brighter ? 'au-dessus' : 'en dessous'} de 118 sur 255.`,
 
   names: {key: 'principale', fill: 'appoint', flag: 'drapeau', backdrop: 'fond', camera: 'appareil', figure: 'figurine'},
@@ -34,9 +35,10 @@ export const words = (say: Say): ShadeWords => ({
     before: (length) => `${length} devant`, up: (length) => `${length} au-dessus`, below: (length) => `${length} au-dessous`, here: 'sur la figurine',
   },
   handle: (name, fromAbove) => `${name}, ${fromAbove ? 'de dessus' : 'de côté'}`,
-  keys: 'Faire glisser un point, ou le déplacer avec les flèches du clavier\u202f: 10 mm par appui, 50 avec Maj. Les positions se comptent depuis le milieu du socle.',
-  glossary: 'Une charte grise renvoie 18\u00a0% de la lumière\u202f; bien exposée, c’est le gris moyen à partir duquel se comptent ici les IL. La lumière principale est la lampe la plus forte, l’appoint une plus faible qui éclaircit les ombres. Un drapeau est un carton placé devant une lampe pour que sa lumière n’atteigne pas le fond.',
-  shadows: 'Foncé\u202f: ombre pleine de la lampe qu’un drapeau cache le plus. Hachuré\u202f: son bord doux, d’où l’on voit une partie de la lampe.',
+  keys: 'Faire glisser un point, ou le déplacer avec les flèches du clavier\u00a0: 10 mm par appui, 50 avec Maj. Les '
+    + 'positions se comptent depuis le milieu du socle.',
+  glossary: 'Une charte grise renvoie 18\u202f% de la lumière\u202f; bien exposée, c’est le gris moyen à partir duquel se comptent ici les IL. La lumière principale est la lampe la plus forte, l’appoint une plus faible qui éclaircit les ombres. Un drapeau est un carton placé devant une lampe pour que sa lumière n’atteigne pas le fond.',
+  shadows: 'Foncé\u00a0: ombre pleine de la lampe qu’un drapeau cache le plus. Hachuré\u00a0: son bord doux, d’où l’on voit une partie de la lampe.',
 
   find: 'Chercher où placer un carton',
   move: 'Le plus petit déplacement qui suffit',
@@ -45,8 +47,8 @@ export const words = (say: Say): ShadeWords => ({
   noFlag: 'Aucun carton n’empêche une lampe d’éclairer le fond sans être dans l’image ou dans la lumière de la figurine. Déplacer la lampe ou le fond.',
   noMove: 'Aucun déplacement ne suffit à lui seul. Essayer un carton, un fond plus sombre ou deux déplacements.',
   standCard: (width, height, lamp) => `Dresser un carton de ${width} sur ${height} devant la lampe «\u202f${lamp}\u202f»`,
-  lowerEdge: (height, from, to) => `Bord inférieur à ${height} au-dessus de la table\u202f; du milieu du socle à ses extrémités\u202f: ${from} – ${to}`,
-  lyingFlat: (height, at) => `À plat à ${height} au-dessus de la table\u202f; du milieu du socle à son milieu\u202f: ${at}`,
+  lowerEdge: (height, from, to) => `Bord inférieur à ${height} au-dessus de la table\u202f; du milieu du socle à ses extrémités\u00a0: ${from} – ${to}`,
+  lyingFlat: (height, at) => `À plat à ${height} au-dessus de la table\u202f; du milieu du socle à son milieu\u00a0: ${at}`,
   upright: 'vertical',
   leaning: (degrees, toCamera) => `penché de ${degrees} vers ${toCamera ? 'l’appareil' : 'le fond'}`,
   backdropBack: (by) => `Reculer le fond de ${by}`,
@@ -60,14 +62,14 @@ export const words = (say: Say): ShadeWords => ({
   paid: (stops, shutter) => `la lumière de la figurine change de ${stops}, ${shutter} la rétablit`,
   swap: (material) => `Accrocher ${material}`,
   swapCost: (then, now) => `valeur ${then} au lieu de ${now}, sans toucher à la lumière`,
-  doWithout: (lamp) => `Se passer de la lampe «\u202f${lamp}\u202f»\u202f: l’éteindre`,
+  doWithout: (lamp) => `Se passer de la lampe «\u202f${lamp}\u202f»\u00a0: l’éteindre`,
   set: (value) => `Régler ${value}`,
   restores: (stops, more) => `la figurine reçoit maintenant ${stops} de lumière en ${more ? 'plus' : 'moins'} que lors de la mesure`,
-  done: (what) => `Fait\u202f: ${what}`,
+  done: (what) => `Fait\u00a0: ${what}`,
   undo: 'Annuler',
 
   wishField: 'À quel point le fond doit-il être sombre\u202f?',
-  wishHint: (code, looks) => `IL sous la charte grise\u202f: valeur ${code}, ${looks}. Plus il est sombre, moins ses plis et la lumière parasite se voient derrière la figurine.`,
+  wishHint: (code, looks) => `IL sous la charte grise\u00a0: valeur ${code}, ${looks}. Plus il est sombre, moins ses plis et la lumière parasite se voient derrière la figurine.`,
   distance: 'Du socle au fond',
   material: 'Fond en',
   materials: {
@@ -81,7 +83,7 @@ export const words = (say: Say): ShadeWords => ({
   table: 'Plateau de table',
   tables: {0: 'non compté', 0.04: 'noir', 0.18: 'gris', 0.85: 'blanc'},
 
-  things: 'Lampes, drapeaux, figurine et appareil\u202f: tailles et places, ajouter, retirer',
+  things: 'Lampes, drapeaux, figurine et appareil\u00a0: tailles et places, ajouter, retirer',
   add: 'Ajouter',
   adding: {lamp: 'Une lampe', window: 'Une fenêtre', ceiling: 'Un plafonnier', flag: 'Un drapeau'},
   newNames: {lamp: 'lampe', window: 'fenêtre', ceiling: 'plafonnier'},
@@ -114,7 +116,7 @@ export const words = (say: Say): ShadeWords => ({
   fieldWidth: 'Largeur du champ',
   focalLength: 'Focale',
   tilt: 'Plongée de l’appareil',
-  direct: 'Le plateau de table n’est pas compté\u202f: la lumière qu’il renvoie manque ici.',
+  direct: 'Le plateau de table n’est pas compté\u00a0: la lumière qu’il renvoie manque ici.',
   bounced: 'La lumière renvoyée par les murs, la figurine et le fond lui-même n’est pas comptée.',
   impossible: (what, wanted) => `Cette installation ne peut pas être calculée. Pour «\u202f${what}\u202f», il faut ${wanted}. Le dernier dessin reste.`,
   refused: (sentence, what) => `${sentence} (${what})`,
@@ -124,11 +126,11 @@ export const words = (say: Say): ShadeWords => ({
   photoHint: 'une valeur de 0 à 255, lue sur le diagramme d’une photo de cette installation',
   photoTake: (code) => `Reprendre ${code} de la photo`,
   photoWanted: 'une valeur de 0 à 255, supérieure à 0',
-  photoUnplanned: 'D’après le plan, aucune lumière n’atteint le fond\u202f: ce que montre la photo vient d’une lampe qui n’y est pas.',
+  photoUnplanned: 'D’après le plan, aucune lumière n’atteint le fond\u00a0: ce que montre la photo vient d’une lampe qui n’y est pas.',
   photoAgrees: (stops) => `La photo s’accorde avec le plan, à ${stops} près.`,
   photoDiffers: (stops, brighter) => `Le fond de la photo est ${stops} plus ${brighter ? 'clair' : 'sombre'} que ne le dit le plan.`,
-  photoLikeliest: (lamp, stops, more) => `Le plus probable dans le plan\u202f: «\u202f${lamp}\u202f», si elle donnait au fond ${stops} de ${more ? 'plus' : 'moins'}.`,
-  photoStranger: 'C’est beaucoup\u202f: plutôt une fenêtre ou une lampe absente du plan. L’ajouter et regarder de nouveau.',
+  photoLikeliest: (lamp, stops, more) => `Le plus probable dans le plan\u00a0: «\u202f${lamp}\u202f», si elle donnait au fond ${stops} de ${more ? 'plus' : 'moins'}.`,
+  photoStranger: 'C’est beaucoup\u00a0: plutôt une fenêtre ou une lampe absente du plan. L’ajouter et regarder de nouveau.',
 
   mains: 'Lampes qui scintillent avec le secteur',
   mainsField: 'Secteur',
@@ -143,7 +145,8 @@ export const words = (say: Say): ShadeWords => ({
   cautionsTitle: 'Avant d’allumer les lampes',
   cautions: [
     'Les lampes chauffent. En tenir à l’écart tissu, carton, papier et boîtes, et ne jamais les laisser allumées sans surveillance\u202f; respecter les distances données par le fabricant de la lampe.',
-    'Lester les pieds et fixer les cartons avec des pinces pour que rien ne bascule sur une lampe ou sur la figurine\u202f; poser les câbles là où personne ne trébuche.',
+    'Lester les pieds et fixer les cartons avec des pinces pour que rien ne bascule sur une lampe ou sur la figurine\u202f; '
+    + 'poser les câbles là où personne ne trébuche.',
     'Ne pas regarder les LED ou les lampes nues, et en protéger les yeux des autres.',
     'Respecter les règles du lieu. Le câblage et tout ce qui est raccordé à demeure au secteur reviennent à ceux qui y sont habilités.',
   ],

@@ -28,10 +28,10 @@ export const words = (say: Say): TrailWords => ({
     `L’étape ${step} ne s’accorde pas : ${setting} donne autant de lumière que l’étape ${as} ; il fallait ${meant}.`,
   needed: (text: string, step?: number) => `Tout s’accorderait avec ${text}${step ? ` à l’étape ${step}` : ''}.`,
   slip: (text: string, was: string, step: number | undefined, then: Then) =>
-    `${step ? `À l’étape ${step}, il` : 'Il'} fallait sans doute lire ${text} et non ${was}${{all: ' : alors tout s’accorde', it: ' : alors elle s’accorde', some: ''}[then]}.`,
+    `${step ? `À l’étape ${step}, il` : 'Il'} fallait sans doute lire ${text} et non ${was}${{all: ' : alors tout s’accorde', it: ' : alors l’étape s’accorde', some: ''}[then]}.`,
   allSame: (steps: number) => `Les ${steps === 2 ? 'deux' : steps} étapes donnent la même lumière.`,
   allAsMeant: (steps: number) => `Les ${steps === 2 ? 'deux' : steps} étapes font ce qui était voulu.`,
-  someAsMeant: (judged: number, all: number) => `${judged} changements sur ${all} disent ce qu’ils veulent, et ils le font.`,
+  someAsMeant: (judged: number, all: number) => `L’intention est indiquée pour ${judged} des ${all} changements, et elle est respectée.`,
   noneJudged: (steps: number) => `${steps} étapes. Rien ne dit ce qui était voulu pour la lumière : aucune n’est jugée.`,
   nothingYet: 'Rien à comparer pour l’instant.',
   cannotJudge: (steps: string, count: number) => (count > 1 ? `Les étapes ${steps} ne peuvent pas être jugées.` : `L’étape ${steps} ne peut pas être jugée.`),
@@ -81,26 +81,26 @@ export const words = (say: Say): TrailWords => ({
   unread: (texts: string, count: number) => (count > 1 ? `${texts} ne servent pas : ce ne sont pas des réglages, ou il y en a de trop.`
     : `${texts} ne sert pas : ce n’est pas un réglage, ou il y en a un de trop.`),
 
-  dial: 'Mettre sur la molette',
-  dialOf: (step: number) => `Mettre sur la molette : étape ${step}`,
+  dial: 'Mettre sur le cadran',
+  dialOf: (step: number) => `Mettre sur le cadran : étape ${step}`,
   dialWill: (start: string, setting: string) =>
-    `« Mettre sur la molette » fait d’une étape le départ de la molette liée, au lieu de ${start}, et son réglage, au lieu de ${setting}. Cela peut s’annuler.`,
+    `« Mettre sur le cadran » fait d’une étape le départ du cadran lié, au lieu de ${start}, et son réglage, au lieu de ${setting}. Cela peut s’annuler.`,
   dialWillBoth: (setting: string) =>
-    `« Mettre sur la molette » fait d’une étape le départ et le réglage de la molette liée, au lieu de ${setting}. Cela peut s’annuler.`,
-  dialled: (setting: string) => `Fait : la molette part de ${setting}.`,
-  dialledAsking: (setting: string, light: string) => `Fait : la molette part de ${setting} ; il est demandé ${light}.`,
+    `« Mettre sur le cadran » fait d’une étape le départ et le réglage du cadran lié, au lieu de ${setting}. Cela peut s’annuler.`,
+  dialled: (setting: string) => `Fait : le cadran part de ${setting}.`,
+  dialledAsking: (setting: string, light: string) => `Fait : le cadran part de ${setting} ; on lui demande ${light}.`,
 
   copy: 'Copier la liste',
   copied: 'Copié',
   copyHere: 'La copie n’est pas permise ici. La liste est dans ce champ :',
   paste: 'Coller une leçon, ou changer celle-ci',
   pasteLabel: 'Texte suivi, ou un réglage par ligne',
-  pasteHint: 'Ce qui est dit de la lumière se lit en anglais : same light, one stop darker, +2.',
+  pasteHint: 'Ce qui est dit de la lumière n’est lu qu’en anglais : same light, one stop darker, +2.',
   read: 'Lire',
   expect: 'Là où rien n’est dit de la lumière',
   expects: {'same-light': 'la même lumière est voulue', nothing: 'rien n’est voulu'},
   wanted: 'un réglage comme f/8 1/60',
   expectWanted: 'same-light ou nothing',
-  refused: (text: string, wanted: string) => `« ${text} » ne se lit pas ; il faut ${wanted}.`,
-  refusedKept: (text: string, wanted: string) => `« ${text} » ne se lit pas ; il faut ${wanted}. La dernière bonne liste reste en usage.`,
+  refused: (text: string, wanted: string) => `« ${text} » ne convient pas ; il faut ${wanted}.`,
+  refusedKept: (text: string, wanted: string) => `« ${text} » ne convient pas ; il faut ${wanted}. La dernière bonne liste reste en usage.`,
 });

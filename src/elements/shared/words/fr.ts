@@ -31,7 +31,7 @@ export const family: Family = {
     'a whole number of frames from {} to {}': 'un nombre entier de vues de {} à {}',
     'a contrast from {} to {}': 'un contraste de {} à {}',
     'four shares of the frame: left, top, width, height, such as {} {} {} {}':
-      'quatre fractions du cadre : gauche, haut, largeur, hauteur, comme {} {} {} {}',
+      'quatre fractions du cadre : gauche, haut, largeur, hauteur, comme {} {} {} {}',
     'a share of the picture’s width below {}, such as {}': 'une fraction de la largeur de l’image, inférieure à {}, comme {}',
     'dark-backdrop or even': 'dark-backdrop ou even',
     'mm or cm or in': 'mm, cm ou in',
@@ -53,7 +53,7 @@ export const family: Family = {
     'a number above {}, up to {}': 'un nombre supérieur à {}, au plus {}',
     'more than {} from the entrance pupil': 'plus de {} jusqu’à la pupille d’entrée',
     'life size or smaller, up to {}': 'grandeur nature ou moins, jusqu’à {}',
-    'at most {}: a smaller opening or more blur': 'au plus {} : une ouverture plus petite ou plus de flou',
+    'at most {}: a smaller opening or more blur': 'au plus {} : une ouverture plus petite ou plus de flou',
     'two points that lie apart': 'deux points distincts',
     'a graduation beyond {}': 'une graduation au-delà de {}',
     'a code above {} and below {}': 'une valeur supérieure à {} et inférieure à {}',

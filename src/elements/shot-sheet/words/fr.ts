@@ -40,10 +40,10 @@ export const words = (say: Say): SheetElementWords => ({
   same: 'Rien n’a changé depuis la précédente.',
   putBack: 'Reprendre ces réglages',
   putBackOf: (count) => `Reprendre ces réglages\u00a0: prise de vue ${count}`,
-  up: 'Avancer',
-  upOf: (count) => `Avancer\u00a0: prise de vue ${count}`,
-  down: 'Reculer',
-  downOf: (count) => `Reculer\u00a0: prise de vue ${count}`,
+  up: 'Plus tôt',
+  upOf: (count) => `Plus tôt\u00a0: prise de vue ${count}`,
+  down: 'Plus tard',
+  downOf: (count) => `Plus tard\u00a0: prise de vue ${count}`,
   remove: 'Retirer',
   removeOf: (count) => `Retirer\u00a0: prise de vue ${count}`,
   added: (count) => say.plural(count, {one: 'Une prise de vue ajoutée.', other: `${count} prises de vue ajoutées.`}),
@@ -59,19 +59,20 @@ export const words = (say: Say): SheetElementWords => ({
     otherPage: 'reprendre celles d’une autre fenêtre',
   },
 
-  remember: 'Mémoriser sur cet appareil',
-  remembered: 'Gardées sur cet appareil, nulle part ailleurs. Appuyer de nouveau pour les lui faire oublier.',
-  forgotten: 'Cet appareil a oublié les prises de vue. Elles sont encore sur cette page.',
-  full: 'Cet appareil n’a plus de place pour les prises de vue. Elles restent sur cette page jusqu’à sa fermeture\u00a0: par sécurité, enregistrer un fichier.',
+  remember: 'Mémoriser dans ce navigateur',
+  remembered: 'Gardées dans ce navigateur, nulle part ailleurs. Appuyer de nouveau pour les oublier.',
+  forgotten: 'Ce navigateur a oublié les prises de vue. Elles sont encore sur cette page.',
+  full: 'Ce navigateur n’a plus de place pour les prises de vue. Elles restent sur cette page jusqu’à sa fermeture\u00a0: par '
+    + 'sécurité, enregistrer un fichier.',
   blocked: 'Ce navigateur ne garde rien pour cette page (fenêtre privée ou stockage bloqué). Les prises de vue restent sur cette page jusqu’à sa fermeture\u00a0: par sécurité, enregistrer un fichier.',
 
   linkTaken: 'Les réglages du lien sont repris.',
   linkNewer: (version) => `Ce lien vient d’une version plus récente (${version}). Ce qui est connu ici a été repris.`,
   linkUnknown: (name) => `«\u202f${name}\u202f» dans le lien ne veut rien dire ici. Le prochain lien le transmet\u202f; tout le reste a été repris.`,
   linkUnreadable: (name, text, wanted) =>
-    `${name} «\u202f${text}\u202f» dans le lien ne se lit pas\u202f; il faut ${wanted}. C’est gardé tel quel\u202f; tout le reste a été repris.`,
+    `${name} «\u202f${text}\u202f» dans le lien ne convient pas\u202f; il faut ${wanted}. C’est gardé tel quel\u202f; tout le reste a été repris.`,
   linkTooLong: (name, length) => `«\u202f${name}\u202f» dans le lien compte ${length} caractères et a été laissé de côté\u202f; tout le reste a été repris.`,
 
   along: 'Lien, texte, carte, fichier et papier',
-  page: 'Mettre dans sa propre page',
+  page: 'Intégrer à sa propre page',
 });

@@ -20,18 +20,19 @@ export const words = (say: Say): DialWords => ({
   offFrom: (now, stops, brighter, then) => `${now} est ${stops} plus ${brighter ? 'clair' : 'sombre'} que ${then}.`,
   ends: (setting, at, now, stops, brighter) => `${SETTING_FIRST[setting]} s’arrête à ${at}\u00a0: ${now} donne ${stops} ${brighter ? 'de trop' : 'de moins'}.`,
   rounded: (stops, brighter, pay) =>
-    `${stops} plus ${brighter ? 'clair' : 'sombre'} que demandé\u00a0: ${SETTING_IN_TEXT[pay]} est sur son cran le plus proche.`,
+    `${stops} plus ${brighter ? 'clair' : 'sombre'} que demandé\u00a0: ${SETTING_IN_TEXT[pay]} est au cran le plus proche.`,
   closeUp: (stops, more) =>
-    `D’ici la prise de vue rapprochée coûte ${stops} de lumière ${more ? 'de plus' : 'de moins'} que là où la mesure a été faite\u00a0; c’est compté.`,
-  closeUpByHand: (stops) => `La prise de vue rapprochée coûte ${stops} de lumière qu’un posemètre à main ne voit pas\u00a0; c’est compté.`,
+    `À cette distance, la prise de vue rapprochée coûte ${stops} de lumière ${more ? 'de plus' : 'de moins'} que là où la `
+    + `mesure a été faite\u202f; c’est pris en compte.`,
+  closeUpByHand: (stops) => `La prise de vue rapprochée coûte ${stops} de lumière qu’un posemètre à main ne voit pas\u202f; c’est pris en compte.`,
 
   blurShrinks: (percent) => `Ce qui est flou l’est moins\u00a0: ${percent} de la largeur.`,
   blurGrows: (times) => `Ce qui est flou l’est plus\u00a0: ${times} fois plus large.`,
   openLonger: (times) => `L’obturateur reste ouvert ${times} fois plus longtemps.`,
-  openShorter: (percent) => `L’obturateur n’est ouvert que ${percent} du temps.`,
+  openShorter: (percent) => `L’obturateur reste ouvert moins longtemps\u00a0: ${percent} de la durée.`,
   noise: (more, stops) => `${more ? 'Plus' : 'Moins'} de bruit\u00a0: ${stops} d’ISO.`,
   handsOff: (shutter) => `À ${shutter}, ne pas toucher l’appareil\u00a0: retardateur ou télécommande.`,
-  shock: 'C’est autour de ces temps que la secousse de l’obturateur se voit le plus.',
+  shock: 'C’est autour de ces temps que les vibrations de l’obturateur se voient le plus.',
 
   misread: (shutter, body, other, stops, brighter) =>
     `${shutter} s’affiche ${body} sur un boîtier. Lu ${other}, ce serait ${stops} plus ${brighter ? 'clair' : 'sombre'}.`,
@@ -41,7 +42,7 @@ export const words = (say: Say): DialWords => ({
   set: (value) => `Régler ${value}`,
   bringsBack: 'rend la lumière demandée',
   makesUpAll: 'compense tout',
-  stillMissing: (stops, missing) => `encore ${stops} ${missing ? 'de moins' : 'de trop'}`,
+  stillMissing: (stops, missing) => (missing ? `il manque encore ${stops}` : `encore ${stops} de trop`),
   moreLight: (times) => `${times} fois la lumière sur la figurine`,
   lessLight: (percent) => `${percent} de la lumière sur la figurine`,
   lampsNearer: (percent) => `lampes à ${percent} de leur distance, pour un premier essai`,
@@ -51,11 +52,11 @@ export const words = (say: Say): DialWords => ({
   within: (least, most) => `une valeur de ${least} à ${most}, les limites données plus bas`,
 
   correction: 'Plus clair (+), plus sombre (−)',
-  correctionHint: 'en IL\u00a0; un posemètre qui montre 2 de moins demande +2',
+  correctionHint: 'en IL\u202f; un posemètre qui indique −2 demande +2',
   darker: 'Un cran plus sombre',
   brighter: 'Un cran plus clair',
-  now: 'Réglé maintenant',
-  pay: 'Garde la lumière',
+  now: 'Réglage actuel',
+  pay: 'Compensé par',
   payHint: 'se règle seul quand un autre change',
   step: 'Crans des molettes',
   steps: {1: 'IL entiers', 2: 'demi-IL', 3: 'tiers d’IL'},

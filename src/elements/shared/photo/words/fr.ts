@@ -3,7 +3,7 @@ import type {PhotoWords} from './en.js';
 export const photoWords: PhotoWords = {
   choose: 'Choisir une photo',
   chooseOther: 'Choisir une autre photo',
-  staysHere: 'Elle est lue ici même et n’est envoyée nulle part.',
+  staysHere: 'Elle est lue dans ce navigateur et n’est envoyée nulle part.',
   opening: 'Lecture de la photo…',
 
   named: (name) => `« ${name} »`,

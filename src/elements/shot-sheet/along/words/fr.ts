@@ -8,7 +8,7 @@ export const words = (say: Say): AlongWords => ({
   quoted: (text) => `«\u202f${text}\u202f»`,
   which: 'Quelle prise de vue',
   now: 'Celle-ci',
-  all: 'Toutes celles gardées',
+  all: 'Toutes les prises de vue gardées',
   option: (count, title) => `${count}. ${title}`,
 
   link: 'Lien',
@@ -19,7 +19,7 @@ export const words = (say: Say): AlongWords => ({
   qr: 'Code QR du lien vers cette prise de vue',
   linkTooLong: (length) => `Le lien compte ${length} caractères, plus qu’un code QR n’en contient. Le copier, ou raccourcir la note.`,
 
-  text: 'Copier en texte, pour les lieux sans script',
+  text: 'Copier en texte, pour les sites sans script',
   forms: {text: 'Texte brut', markdown: 'Markdown', bbcode: 'BBCode', html: 'HTML'},
   card: 'Carte et papier',
   svg: 'Enregistrer en SVG',
@@ -36,12 +36,12 @@ export const words = (say: Say): AlongWords => ({
   paste: 'ou coller son texte ici',
   take: 'Ajouter ces prises de vue',
   thisText: 'Ce texte',
-  onDevice: '«\u202fMémorisé sur cet appareil\u202f»',
+  onDevice: '«\u202fMémorisé dans ce navigateur\u202f»',
   noJson: (file) => `${file} est abîmé ou n’est pas un fichier de prises de vue\u00a0: le JSON n’est pas complet. Rien n’a changé.`,
   foreign: (file) => `${file} est du JSON, mais pas un fichier de prises de vue. Rien n’a changé.`,
   newer: (file, version) =>
     `${file} vient d’une version plus récente (${version}) que celle que lit cette page. Rien n’a changé\u202f; recharger la page ou demander un fichier plus ancien.`,
-  wrong: (file, where, found, wanted) => `${file} ne peut pas être repris\u00a0: ${where} vaut ${found}, il faut ${wanted}. Rien n’a changé.`,
+  wrong: (file, where, found, wanted) => `${file} ne peut pas être repris\u00a0: ${where} (${found})\u202f; il faut ${wanted}. Rien n’a changé.`,
   ofShot: (name, shot) => `${name} de la prise de vue ${shot}`,
   shot: (shot) => `la prise de vue ${shot}`,
   nothingThere: 'absent',
