@@ -177,7 +177,7 @@ describe('sharp-zone-bar', () => {
     expect(words(el)).not.to.match(/bench/i);
   });
 
-  for (const [language, said] of [['de', 'Nicht scharf'], ['fr', 'Pas net'], ['es', 'No nítido'], ['pl', 'Nieostro']] as const) {
+  for (const [language, said] of [['de', 'Nicht scharf'], ['fr', 'Pas net'], ['es', 'Falta nitidez'], ['pl', 'Nieostro']] as const) {
     it(`speaks ${language}, behind its folds too`, async () => {
       const spoken = async (lang: string) => {
         const page = await fixture<HTMLElement>(html`<div lang=${lang}><sharp-zone-bar .aperture=${2 ** 2.5} tilt="7" field-width="120 mm"

@@ -110,7 +110,7 @@ export const words = (say: Say): ShadeWords => ({
   text: 'El montaje como texto',
   figureWidth: 'Figura, de lado a lado',
   figureHeight: 'Altura de la figura',
-  baseDepth: 'Peana, de delante a atrás',
+  baseDepth: 'Peana, de delante atrás',
   fieldWidth: 'Anchura del campo',
   focalLength: 'Distancia focal',
   tilt: 'Picado de la cámara',
@@ -135,9 +135,11 @@ export const words = (say: Say): ShadeWords => ({
   shutter: 'Velocidad',
   even: (time, mains) => `A ${time} las lámparas que pulsan con la red de ${mains} dan una luz uniforme.`,
   uneven: (time, mains, stops) =>
-    `A ${time} los LED y tubos en una red de ${mains} pueden dar una luz desigual, de foto a foto o en bandas, con hasta ${stops} de diferencia si se apagan entre pulsos.`,
+    `A ${time} los LED y tubos en una red de ${mains} pueden dar una luz desigual, de foto a foto o en bandas, con hasta `
+    + `${stops} de diferencia si se apagan entre pulsos.`,
   veryUneven: (time, mains) =>
-    `A ${time} los LED y tubos en una red de ${mains} pueden dar una luz desigual, de foto a foto o en bandas, con varios pasos de diferencia si se apagan entre pulsos.`,
+    `A ${time} los LED y tubos en una red de ${mains} pueden dar una luz desigual, de foto a foto o en bandas, con varios `
+    + `pasos de diferencia si se apagan entre pulsos.`,
   sameLight: (aperture) => `${aperture} para la misma luz`,
 
   cautionsTitle: 'Antes de encender las lámparas',

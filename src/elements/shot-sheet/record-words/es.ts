@@ -8,12 +8,12 @@ export const record: SheetWords = {
   },
   labels: {
     aperture: 'Diafragma', shutter: 'Velocidad', iso: 'ISO', note: 'Nota',
-    meteredAperture: 'Diafragma medido', meteredShutter: 'Velocidad medida', meteredIso: 'ISO medida', correction: 'Corrección pedida, pasos',
+    meteredAperture: 'Diafragma medido', meteredShutter: 'Velocidad medida', meteredIso: 'ISO medido', correction: 'Corrección pedida, pasos',
     pay: 'Lo compensa', clicksPerStop: 'Clics de los diales', apertureShown: 'Diafragma indicado', meteredMagnification: 'Ampliación al medir',
     apertureWidest: 'Apertura máxima', apertureSmallest: 'Apertura mínima', shutterFastest: 'Tiempo más corto', shutterSlowest: 'Tiempo más largo',
-    isoLowest: 'ISO base', isoHighest: 'ISO más alta usada',
+    isoLowest: 'ISO base', isoHighest: 'ISO más alto usado',
     focalLength: 'Distancia focal', pupilRatio: 'Aumento pupilar', sensorWidth: 'Ancho del sensor', sensorHeight: 'Alto del sensor',
-    fieldWidth: 'Anchura del campo', frameWidth: 'Ancho de la toma, px', crop: 'Encuadre final', tilt: 'Inclinación hacia abajo, grados',
+    fieldWidth: 'Anchura del campo', frameWidth: 'Ancho del encuadre, px', crop: 'Encuadre final', tilt: 'Inclinación hacia abajo, grados',
     focus: 'Enfoque tras el borde delantero de la peana', focalLengths: 'Objetivos disponibles', closestFocus: 'Enfoque mínimo',
     room: 'Sitio para la cámara', mostFrames: 'Tomas como mucho',
     baseDepth: 'Fondo de la peana', overhangFront: 'Saliente delantero', overhangFrontHeight: 'Altura del saliente delantero', overhangBack: 'Saliente trasero',
@@ -29,9 +29,9 @@ export const record: SheetWords = {
   quoted: (text) => `«${text}»`,
 
   intents: {'dark-backdrop': 'oscura, ante un fondo oscuro', even: 'equilibrada, en toda la gama de tonos'},
-  payers: {aperture: 'el diafragma', shutter: 'la velocidad', iso: 'la ISO'},
+  payers: {aperture: 'el diafragma', shutter: 'la velocidad', iso: 'el ISO'},
   clicks: {1: 'pasos enteros', 2: 'medios pasos', 3: 'tercios de paso'},
-  apertures: {marked: 'como está grabado en el objetivo', working: 'contando la cercanía'},
+  apertures: {marked: 'como está grabado en el objetivo', working: 'con la distancia corta incluida'},
   materials: {
     'black velvet': 'terciopelo negro', 'black card': 'cartulina negra', 'dark gray card': 'cartulina gris oscura', 'gray card': 'cartulina gris', 'white card': 'cartulina blanca',
   },
@@ -52,7 +52,7 @@ export const record: SheetWords = {
   aimed: (place) => `apunta a: ${place}`,
   power: (stops, more) => `${stops} ${more ? 'más' : 'menos'}`,
 
-  sensorToFocus: 'De la marca del sensor al plano de enfoque',
+  sensorToFocus: 'Distancia de enfoque, desde el sensor',
   sensorTaken: (distance, sensor) => `${distance} (se supone un sensor de ${sensor} de ancho)`,
   lamp: (name) => `Lámpara «${name}»`,
   fromAim: (distance) => `a ${distance} de donde apunta`,

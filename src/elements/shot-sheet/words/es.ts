@@ -56,7 +56,7 @@ export const words = (say: Say): SheetElementWords => ({
     putBack: (count) => `volver a la toma ${count}`,
     import: 'añadir tomas',
     link: 'abrir un enlace',
-    otherPage: 'tomar las de otra ventana',
+    otherPage: 'traer las de otra ventana',
   },
 
   remember: 'Recordar en este dispositivo',
@@ -68,7 +68,7 @@ export const words = (say: Say): SheetElementWords => ({
   linkTaken: 'Los ajustes del enlace están puestos.',
   linkNewer: (version) => `Este enlace viene de una versión posterior (${version}). Se ha tomado lo que aquí se conoce.`,
   linkUnknown: (name) => `«${name}» en el enlace no significa nada aquí. Se pasa al siguiente enlace; todo lo demás se ha tomado.`,
-  linkUnreadable: (name, text, wanted) => `${name} «${text}» en el enlace no se entiende; se espera ${wanted}. Queda tal como se escribió; todo lo demás se ha tomado.`,
+  linkUnreadable: (name, text, wanted) => `${name} «${text}» en el enlace no sirve; se espera: ${wanted}. Queda tal como se escribió; todo lo demás se ha tomado.`,
   linkTooLong: (name, length) => `«${name}» en el enlace tiene ${length} caracteres y se ha dejado fuera; todo lo demás se ha tomado.`,
 
   along: 'Enlace, texto, tarjeta, archivo y papel',

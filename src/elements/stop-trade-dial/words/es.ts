@@ -6,7 +6,7 @@ export {family} from '../../shared/words/es.js';
 
 export const words = (say: Say): DialWords => ({
   say,
-  dial: 'Dial de cambio de pasos',
+  dial: 'Dial de intercambio de pasos',
   hand: 'Diafragma y velocidad, la misma luz',
   pair: (aperture, shutter) => `${aperture} a ${shutter}`,
   triple: (pair, iso) => `${pair}, ${iso}`,
@@ -19,24 +19,24 @@ export const words = (say: Say): DialWords => ({
   offFromAsked: (now, stops, brighter) => `${now} queda ${stops} más ${brighter ? 'claro' : 'oscuro'} de lo pedido.`,
   offFrom: (now, stops, brighter, then) => `${now} queda ${stops} más ${brighter ? 'claro' : 'oscuro'} que ${then}.`,
   ends: (setting, at, now, stops, brighter) =>
-    `${SETTING_FIRST[setting]} se acaba en ${at}: ${now} queda ${stops} demasiado ${brighter ? 'claro' : 'oscuro'}.`,
+    `${SETTING_FIRST[setting]} solo llega a ${at}: ${now} queda ${stops} demasiado ${brighter ? 'claro' : 'oscuro'}.`,
   rounded: (stops, brighter, pay) =>
     `${stops} más ${brighter ? 'claro' : 'oscuro'} de lo pedido: ${SETTING_IN_TEXT[pay]} está en su clic más cercano.`,
-  closeUp: (stops, more) => `Desde aquí la distancia corta quita ${stops} ${more ? 'más' : 'menos'} de luz que donde se midió; ya está contado.`,
-  closeUpByHand: (stops) => `La distancia corta quita ${stops} de luz que un fotómetro de mano no ve; ya está contado.`,
+  closeUp: (stops, more) => `Desde aquí la distancia corta quita ${stops} ${more ? 'más' : 'menos'} de luz que donde se midió; ya se tiene en cuenta.`,
+  closeUpByHand: (stops) => `La distancia corta quita ${stops} de luz que un fotómetro de mano no ve; ya se tiene en cuenta.`,
 
-  blurShrinks: (percent) => `Lo desenfocado se ve menos borroso: ${percent} de su anchura.`,
+  blurShrinks: (percent) => `Lo desenfocado se ve menos borroso: el ${percent} de su anchura.`,
   blurGrows: (times) => `Lo desenfocado se ve más borroso: ${times} veces más ancho.`,
   openLonger: (times) => `El obturador queda abierto ${times} veces más tiempo.`,
-  openShorter: (percent) => `El obturador solo queda abierto ${percent} del tiempo.`,
+  openShorter: (percent) => `El obturador queda abierto menos tiempo: el ${percent} de la duración.`,
   noise: (more, stops) => `${more ? 'Más' : 'Menos'} ruido: ${stops} de ISO.`,
   handsOff: (shutter) => `A ${shutter}, sin tocar la cámara: temporizador o disparador remoto.`,
-  shock: 'Cerca de estos tiempos es cuando más se nota la sacudida del obturador.',
+  shock: 'Cerca de estos tiempos es cuando más se nota la vibración del obturador.',
 
   misread: (shutter, body, other, stops, brighter) =>
     `${shutter} aparece en la cámara como ${body}. Leído como ${other} quedaría ${stops} más ${brighter ? 'claro' : 'oscuro'}.`,
   taken: (text, value) => `«${text}» se leyó como ${value}.`,
-  takeInstead: (value) => `Tomar ${value} en su lugar`,
+  takeInstead: (value) => `Usar ${value} en su lugar`,
 
   set: (value) => `Poner ${value}`,
   bringsBack: 'devuelve la luz pedida',
@@ -51,14 +51,14 @@ export const words = (say: Say): DialWords => ({
   within: (least, most) => `un valor de ${least} a ${most}, los límites dados más abajo`,
 
   correction: 'Más claro (+), más oscuro (−)',
-  correctionHint: 'en pasos; si el fotómetro marca 2 menos, +2',
+  correctionHint: 'en pasos; si el fotómetro marca −2, poner +2',
   darker: 'Un clic más oscuro',
   brighter: 'Un clic más claro',
   now: 'Ajuste actual',
-  pay: 'Mantiene la luz',
+  pay: 'Lo compensa',
   payHint: 'se mueve solo al cambiar otro',
   step: 'Clics de los diales',
-  steps: {1: 'enteros', 2: 'medios', 3: 'tercios'},
+  steps: {1: 'pasos enteros', 2: 'medios pasos', 3: 'tercios de paso'},
   start: 'Inicio: medido o probado',
   startHint: 'escrito de cualquier modo: f/2,8 1/25, f8 0"3 ISO 100, 1/25 f/8 +2',
   startWanted: 'un ajuste como f/2,8 1/25',
@@ -77,7 +77,7 @@ export const words = (say: Say): DialWords => ({
   fastest: 'Tiempo más corto',
   slowest: 'Tiempo más largo',
   lowest: 'ISO base',
-  highest: 'ISO más alto que se usa',
+  highest: 'ISO más alto usado',
 });
 
 const SETTING_IN_TEXT: Readonly<Record<Setting, string>> = {aperture: 'el diafragma', shutter: 'la velocidad', iso: 'el ISO'};

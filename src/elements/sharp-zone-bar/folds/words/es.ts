@@ -11,11 +11,11 @@ export const words = (say: Say): FoldWords => ({
   overhangBack: 'Más allá del borde trasero',
   overhangBackHeight: '… a una altura de',
   figureHeight: 'Altura sobre la mesa',
-  tilt: 'La cámara mira hacia abajo',
-  distance: 'De la cámara al enfoque',
-  distanceHint: 'desde el ⌀ del cuerpo, donde está el sensor; ajusta el ancho del campo',
+  tilt: 'Picado de la cámara',
+  distance: 'Distancia de enfoque',
+  distanceHint: 'desde el ⌀ del cuerpo, donde está el sensor; ajusta la anchura del campo',
   room: 'Sitio para la cámara',
-  roomHint: 'lo más lejos del enfoque que puede estar',
+  roomHint: 'distancia máxima al plano de enfoque',
   format: 'Sensor',
   formats: {
     '54x40': 'medio formato 54 × 40', '44x33': 'medio formato 44 × 33', 'full-frame': 'formato completo', 'aps-c-small': 'APS-C, menor',
@@ -32,9 +32,9 @@ export const words = (say: Say): FoldWords => ({
   apertureSmallest: 'Apertura mínima',
   apertureShown: 'El cuerpo muestra el diafragma',
   marked: 'como está grabado',
-  working: 'con la cercanía incluida',
+  working: 'con la distancia corta incluida',
   pupilRatio: 'Relación de pupilas del objetivo',
-  pupilRatioHint: 'lo grande que se ve su abertura por detrás, entre lo grande por delante; 1 si no se sabe',
+  pupilRatioHint: 'tamaño de su apertura vista por detrás, dividido entre el de vista por delante; 1 si no se sabe',
   pictureWidth: 'Ancho final, píxeles',
   frameWidth: 'Ancho de la toma, píxeles',
   blurLimit: 'Límite de desenfoque, px finales',
@@ -47,9 +47,9 @@ export const words = (say: Say): FoldWords => ({
   lost: 'no queda nada',
   lostAt: 'perdida',
   contrastCaption: 'contraste de la línea más fina',
-  tooFine: (width) => `Una línea de ${width} es demasiado fina para esta abertura: no queda nada de su contraste, ni siquiera en el enfoque.`,
+  tooFine: (width) => `Una línea de ${width} es demasiado fina para esta apertura: no queda nada de su contraste, ni siquiera en el plano de enfoque.`,
   keeps: (width, inFocus, front, frontKeeps, back, backKeeps) =>
-    `Una línea de ${width} conserva ${inFocus} de su contraste en el enfoque, ${frontKeeps} ${front}, ${backKeeps} ${back}.`,
+    `Una línea de ${width} conserva ${inFocus} de su contraste en el plano de enfoque, ${frontKeeps} ${front}, ${backKeeps} ${back}.`,
   none: 'nada',
 
   frames: (aperture, count, places) => say.plural(count, {
@@ -57,8 +57,8 @@ export const words = (say: Say): FoldWords => ({
     other: `Con ${aperture} bastan ${count} tomas, cada zona nítida solapada con la siguiente en un cuarto o más. `
       + `Enfocar detrás del borde delantero de la peana, desde delante: ${places}.`,
   }),
-  tooManyAt: (aperture) => `Con ${aperture} harían falta más tomas de las que nadie hace.`,
-  tooMany: 'Con cualquier diafragma harían falta más tomas de las que nadie hace.',
+  tooManyAt: (aperture) => `Con ${aperture} haría falta un número de tomas poco razonable.`,
+  tooMany: 'Con cualquier diafragma haría falta un número de tomas poco razonable.',
   bestNow: 'Ningún diafragma es mejor para ello.',
   best: (aperture, count) => say.plural(count, {one: `Lo mejor es ${aperture}: una toma.`, other: `Lo mejor es ${aperture}: ${count} tomas.`}),
   stackTakes: (seconds, time, contrast) =>
@@ -66,7 +66,7 @@ export const words = (say: Say): FoldWords => ({
   setStack: (aperture, shutter) => `Ajustar ${aperture} y ${shutter} para ello`,
 
   back: 'Cámara hacia atrás',
-  slide: 'Deslizar para ver lo que vale un paso atrás: la imagen se recorta a lo que muestra ahora.',
+  slide: 'Deslizar para ver lo que se gana al retroceder: la imagen se recorta a lo que muestra ahora.',
   worth: (stops, now, then) => `Vale ${stops} de profundidad de campo: la zona nítida pasa de ${now} a ${then}, sin cambiar el tiempo.`,
   worthWithoutEnd: (stops) => `Vale ${stops} de profundidad de campo: la zona nítida ya no acaba por detrás, sin cambiar el tiempo.`,
   costs: (share, left, needed) => `Cuesta ${share} de los píxeles a lo ancho: quedan ${left}, hacen falta ${needed}.`,
@@ -79,19 +79,19 @@ export const words = (say: Say): FoldWords => ({
 
   rulerHow: 'Arrastrar los dos puntos hasta dos marcas. Ambas han de estar enfocadas y a la misma distancia de la cámara, en una regla puesta de través: '
     + 'a lo largo de una regla que se aleja de la cámara la escala cambia, y dos puntos no dicen cómo.',
-  photoLinked: 'Aún no hay ninguna foto abierta. Abrir una en el gráfico de tonos de esta página: está enlazado con esta escala, y la foto aparece entonces aquí.',
-  photoAlone: 'Cuando un gráfico de tonos de esta página esté enlazado con esta escala, la foto que esté abierta allí aparecerá aquí.',
+  photoLinked: 'Aún no hay ninguna foto abierta. Abrir una en el gráfico de tonos de esta página: está enlazado con esta barra, y la foto aparece entonces aquí.',
+  photoAlone: 'Cuando un gráfico de tonos de esta página esté enlazado con esta barra, la foto que esté abierta allí aparecerá aquí.',
   photo: 'Foto con dos puntos',
   points: ['Primer punto', 'Segundo punto'],
   at: (x, y) => `${x} píxeles desde la izquierda, ${y} desde arriba`,
-  cropped: 'Esta foto no tiene la forma del sensor. Si se recortó, el campo sale demasiado estrecho: conviene tomarla tal como salió de la cámara.',
+  cropped: 'Esta foto no tiene la forma del sensor. Si se recortó, el campo sale demasiado estrecho: conviene usarla tal como salió de la cámara.',
   apart: 'Longitud entre los puntos',
-  apartHint: 'como la cuenta la regla',
+  apartHint: 'leída en la regla',
   together: 'Los dos puntos están uno encima del otro. Apartar uno de ellos.',
   takesIn: (field, magnification) => `El encuadre abarca ${field} a lo ancho: un factor de ampliación de ${magnification}.`,
   isSet: 'Es lo que está ajustado.',
   setNow: (field, off, less) => `Ajustado ahora: ${field}, ${off} ${less ? 'menos' : 'más'}.`,
-  useField: (field) => `Ajustar el ancho del campo a ${field}`,
+  useField: (field) => `Ajustar la anchura del campo a ${field}`,
 
   ownHow: 'Fotografiar con los ajustes de arriba una regla plana que se aleje de la cámara junto al borde delantero de la peana. '
     + 'Mirarla al tamaño final y leer lo que aún parece nítido.',
@@ -99,7 +99,7 @@ export const words = (say: Say): FoldWords => ({
   nearest: 'La más cercana aún nítida',
   farthest: 'La más lejana aún nítida',
   farthestWanted: 'una marca más allá de la más cercana',
-  ownLimit: (limit) => `El límite propio es ${limit}.`,
+  ownLimit: (limit) => `El límite personal es ${limit}.`,
   focusWas: (place) => `El enfoque estaba ${place}, donde debía estar.`,
   focusWasOff: (place, off, behind) => `El enfoque estaba ${place}, ${off} ${behind ? 'detrás' : 'delante'} de donde debía estar.`,
   useOwn: 'Usar este límite y este enfoque a partir de ahora',

@@ -41,10 +41,10 @@ export const words = (say: Say): AlongWords => ({
   foreign: (file) => `${file} es JSON, pero no un archivo de tomas. No se ha cambiado nada.`,
   newer: (file, version) =>
     `${file} se hizo con una versión posterior (${version}) a la que lee esta página. No se ha cambiado nada; recargar la página o pedir un archivo más antiguo.`,
-  wrong: (file, where, found, wanted) => `${file} no se puede tomar: ${where} es ${found}, se espera ${wanted}. No se ha cambiado nada.`,
+  wrong: (file, where, found, wanted) => `${file} no se puede usar: ${where} (${found}); se espera: ${wanted}. No se ha cambiado nada.`,
   ofShot: (name, shot) => `${name} de la toma ${shot}`,
   shot: (shot) => `la toma ${shot}`,
-  nothingThere: 'nada',
+  nothingThere: 'no está',
   unreadable: (file) => `${file} no se ha podido leer: quizá se haya movido, o es mucho más grande que cualquier archivo de tomas. No se ha cambiado nada.`,
 
   element: 'Elemento',
