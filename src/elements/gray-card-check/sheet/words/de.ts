@@ -9,7 +9,7 @@ export {family} from '../../../shared/words/de.js';
 const FIELDS = {white: 'weißen', gray: 'grauen', black: 'schwarzen'} satisfies Record<Patch, string>;
 const NAMES = {white: 'Weiß', gray: 'Grau', black: 'Schwarz'} satisfies Record<Patch, string>;
 const WARMTH = {warmer: 'wärmer', cooler: 'kühler'} satisfies Record<Warmth, string>;
-const TINT = {greener: 'grüner', pinker: 'rosiger'} satisfies Record<Tint, string>;
+const TINT = {greener: 'grünlicher', pinker: 'magentastichiger'} satisfies Record<Tint, string>;
 const SIDES = {left: 'links', right: 'rechts', top: 'oben', bottom: 'unten', middle: 'in der Mitte'} satisfies Record<Side, string>;
 const unevenThen = (side: Side) => `Das Licht sitzt ${SIDES[side]}: Karte von dem wegdrehen, was sie spiegelt, oder den Rahmen aus dem Schatten schieben.`;
 const uneven = (patch: Patch) => (share: string) => `${NAMES[patch]} ist ungleichmäßig: ${share} zwischen der dunkelsten und der hellsten Stelle.`;
@@ -24,7 +24,7 @@ export const words = (say: Say): SheetWords => ({
   frames: {white: 'Rahmen auf dem weißen Feld', gray: 'Rahmen auf dem grauen Feld', black: 'Rahmen auf dem schwarzen Feld'},
   frameAt: (width, height, x, y) => `${width} mal ${height} px, ${x} von links, ${y} von oben`,
   frameWaits: (width, height, x, y, patch) => `${width} mal ${height} px, ${x} von links, ${y} von oben, noch nicht auf dem ${FIELDS[patch]} Feld`,
-  frameKeys: 'Pfeiltasten verschieben den Rahmen, mit Umschalt ändern sie seine Größe; Bild auf und Bild ab vergrößern und verkleinern ihn.',
+  frameKeys: 'Pfeiltasten verschieben den Rahmen, mit der Umschalttaste ändern sie seine Größe; Bild auf und Bild ab vergrößern und verkleinern ihn.',
   looking: 'Die Karte wird gesucht …',
   noneFound: 'In dieser Aufnahme war keine Graukarte zu finden: von Hand markieren, falls eine da ist.',
   pressOn: {
@@ -38,7 +38,7 @@ export const words = (say: Say): SheetWords => ({
   markField: {white: 'Weiß: links, oben, Größe, px', gray: 'Grau: links, oben, Größe, px', black: 'Schwarz: links, oben, Größe, px'},
   markWanted: (width, height) => `links, oben, Breite und Höhe in px, wie 184, 823, 54 × 54, innerhalb von ${width} × ${height}`,
 
-  misplaced: 'Die Rahmen fallen nicht von Weiß über Grau nach Schwarz ab: Unter ihnen liegt noch keine Karte, der zu trauen wäre.',
+  misplaced: 'Unter den Rahmen wird es nicht von Weiß über Grau zu Schwarz dunkler: Unter ihnen liegt noch keine Karte, der zu trauen wäre.',
   trusted: (red, blue) => `Der Karte ist zu trauen: Grau sitzt, wo es hingehört; Rot mit ${red} und Blau mit ${blue} multiplizieren.`,
   trustedOff: (stops, over, red, blue) =>
     `Der Karte ist zu trauen: Grau sitzt ${stops} ${over ? 'über' : 'unter'} seinem Platz; Rot mit ${red} und Blau mit ${blue} multiplizieren.`,
@@ -47,8 +47,8 @@ export const words = (say: Say): SheetWords => ({
     grayClipped: 'Dieser Karte nicht trauen: Grau ist bei Weiß abgeschnitten. Mindestens zweieinhalb Blendenstufen knapper belichten und neu aufnehmen.',
     whiteClipped: 'Dieser Karte nicht trauen: Weiß ist abgeschnitten.',
     uneven: (patch, share) => `Dieser Karte nicht trauen: ${NAMES[patch]} ist ungleichmäßig, ${share} von der dunkelsten zur hellsten Stelle.`,
-    glare: (lifted) => `Dieser Karte nicht trauen: ${lifted}: Sie spiegelt. Die Karte drehen, bis das Spiegelbild der Lampe verschwindet.`,
-    veil: (lifted) => `Dieser Karte nicht trauen: ${lifted}: ein Schleier aus Streulicht. Das Objektiv abschatten und putzen und die Karte etwas drehen.`,
+    glare: (lifted) => `Dieser Karte nicht trauen: ${lifted}, sie spiegelt. Die Karte drehen, bis das Spiegelbild der Lampe verschwindet.`,
+    veil: (lifted) => `Dieser Karte nicht trauen: ${lifted} – ein Schleier aus Streulicht. Das Objektiv abschatten und putzen und die Karte etwas drehen.`,
   },
   lifted: (stops) => `Schwarz ist gegenüber Grau um ${stops} angehoben`,
   liftedAbout: (stops) => `Schwarz ist gegenüber Grau um etwa ${stops} angehoben`,
@@ -65,20 +65,20 @@ export const words = (say: Say): SheetWords => ({
   grayClippedThen: 'Zuerst das Spiegelbild von der Karte nehmen; ist sie nur zu hell, mindestens zweieinhalb Blendenstufen knapper belichten.',
   grayBlack: (share) => `Eine Farbe von Grau steht in ${share} des Felds bei 0: Keine Multiplikation hebt sie an.`,
   grayBlackThen: 'Reichlicher belichten.',
-  glareThen: 'Die Karte spiegelt eine Lampe. Neigen oder drehen, bis das schwarze Feld vom Ort der Kamera aus dunkel wird.',
+  glareThen: 'Die Karte spiegelt eine Lampe. Neigen oder drehen, bis das schwarze Feld vom Standpunkt der Kamera aus dunkel wird.',
   veilThen: 'Streulicht liegt über Karte und Bild. Das Objektiv gegen die Lampe abschatten, nach Schleiern auf dem Glas sehen und neu aufnehmen.',
   uneven: {white: uneven('white'), gray: uneven('gray'), black: uneven('black')},
   unevenThen: {
     left: unevenThen('left'), right: unevenThen('right'), top: unevenThen('top'), bottom: unevenThen('bottom'), middle: unevenThen('middle'),
   },
   exposed: (code) => `Die Belichtung stimmt: Grau kommt bei ${code} von 255 heraus.`,
-  exposedThen: (share, code) => `Grau mit ${share} gehört auf ${code}; keine Drittelraste brächte es näher heran.`,
+  exposedThen: (share, code) => `Grau mit ${share} gehört auf ${code}; keine Raste von einer Drittelstufe brächte es näher heran.`,
   exposedOff: (stops, over, code, belongs) => `Die Belichtung liegt ${stops} zu ${over ? 'hoch' : 'niedrig'}: Grau kommt bei ${code} von 255 heraus statt bei ${belongs}.`,
   lessLight: 'Weniger Licht bringt es in Ordnung:',
   moreLight: 'Mehr Licht bringt es in Ordnung:',
 
   table: 'Die drei Felder',
-  columns: {patch: 'Feld', codes: 'R G B von 255', off: 'Daneben um', even: 'Ungleich um'},
+  columns: {patch: 'Feld', codes: 'R G B von 255', off: 'Abweichung', even: 'Schwankung'},
   cutOff: 'abgeschnitten',
   noLight: 'kein Licht',
   asItShould: 'wie es soll',
@@ -89,17 +89,17 @@ export const words = (say: Say): SheetWords => ({
   castNone: 'Grau kommt neutral heraus: Was an Farbstich bleibt, wäre nicht zu sehen.',
   castWarm: (warmth, stops) => `Grau kommt ${WARMTH[warmth]} als neutral heraus, Rot und Blau liegen ${stops} auseinander.`,
   castTint: (tint) => `Grau kommt ${TINT[tint]} als neutral heraus.`,
-  castTintOfLamp: (tint) => `Grau kommt etwas ${TINT[tint]} heraus als bei einer Lampe dieser Wärme.`,
-  castBoth: (warmth, stops, tint) => `Grau kommt ${WARMTH[warmth]} als neutral heraus, Rot und Blau liegen ${stops} auseinander, und ${TINT[tint]}.`,
+  castTintOfLamp: (tint) => `Grau kommt etwas ${TINT[tint]} heraus als bei einer Lampe dieser Farbtemperatur.`,
+  castBoth: (warmth, stops, tint) => `Grau kommt ${WARMTH[warmth]} und ${TINT[tint]} als neutral heraus, Rot und Blau liegen ${stops} auseinander.`,
   castBothOfLamp: (warmth, stops, tint) =>
-    `Grau kommt ${WARMTH[warmth]} als neutral heraus, Rot und Blau liegen ${stops} auseinander, und etwas ${TINT[tint]} als bei einer Lampe dieser Wärme.`,
-  noTemperature: 'Es ist weit von Tageslicht und jeder glühenden Lampe entfernt; eine Farbtemperatur würde nichts sagen.',
-  temperature: (kelvin, neutral) => `Als Farbtemperatur: etwa ${kelvin}, wo dieses Bild auf ${neutral} abgeglichen ist.`,
-  temperatureOff: (kelvin, neutral, mired, warmth) => `Als Farbtemperatur: etwa ${kelvin}, wo dieses Bild auf ${neutral} abgeglichen ist, ${mired} ${WARMTH[warmth]}.`,
+    `Grau kommt ${WARMTH[warmth]} als neutral heraus (Rot und Blau liegen ${stops} auseinander) und etwas ${TINT[tint]} als bei einer Lampe dieser Farbtemperatur.`,
+  noTemperature: 'Es ist weit von Tageslicht und von jeder Glühlampe entfernt; eine Farbtemperatur würde nichts sagen.',
+  temperature: (kelvin, neutral) => `Als Farbtemperatur: etwa ${kelvin}; abgeglichen ist dieses Bild auf ${neutral}.`,
+  temperatureOff: (kelvin, neutral, mired, warmth) => `Als Farbtemperatur: etwa ${kelvin}, ${mired} ${WARMTH[warmth]} als die ${neutral}, auf die dieses Bild abgeglichen ist.`,
   miredIs: 'Mired ist eine Million geteilt durch die Kelvinzahl: Gleiche Schritte sehen etwa gleich groß aus, und weniger als etwa 5 sieht niemand, auch nicht nebeneinander.',
 
   gains: 'Faktoren zum Multiplizieren',
-  gainsAre: 'Sie multiplizieren Lichtmengen, wie der Weißabgleich eines Raw-Fotos. Die Zahlen von 0 bis 255 in einem fertigen Bild sind keine Lichtmengen: So multipliziert, änderten sie sich zu stark.',
+  gainsAre: 'Sie multiplizieren Lichtmengen, wie der Weißabgleich eines RAW-Fotos. Die Zahlen von 0 bis 255 in einem fertigen Bild sind keine Lichtmengen: So multipliziert, änderten sie sich zu stark.',
   doubtful: 'Diese Faktoren stammen von einer Karte, der nicht zu trauen ist.',
   noGains: 'Es gibt keine Faktoren zu zeigen: Oben steht, was zu tun ist.',
   greenHeld: 'Faktoren, Grün bleibt',
@@ -111,15 +111,15 @@ export const words = (say: Say): SheetWords => ({
 
   holdsNot: 'Diese Faktoren gelten womöglich nicht für das Foto im Tonwertdiagramm. Die Karte in diesem Licht neu aufnehmen.',
   holds: 'Die Faktoren gelten für das Foto im Tonwertdiagramm: Wo die beiden Bilder übereinstimmen, hat das Licht dieselbe Farbe.',
-  holdsUnknown: 'Es ist nichts bekannt, was sich seit der Kartenaufnahme geändert hätte, doch die beiden Bilder zeigen zu Verschiedenes, um es darin zu sehen. Die Faktoren gelten, solange Lampen, Abschatter und Wände stehen blieben.',
+  holdsUnknown: 'Es ist nichts bekannt, was sich seit der Kartenaufnahme geändert hätte, doch die beiden Bilder zeigen zu Verschiedenes, um es darin zu sehen. Die Faktoren gelten, sofern Lampen, Abschatter und Wände an ihrem Platz geblieben sind.',
   holdsNotNext: 'Lampen oder Abschatter haben sich seit der Kartenaufnahme geändert. Für das nächste Foto die Karte neu aufnehmen.',
-  lampNamed: (name) => `„${name}“`,
+  lampNamed: (name) => `„${name === 'key' ? 'Hauptlicht' : name === 'fill' ? 'Aufhellung' : name}“`,
   lampNumber: (number) => `Lampe ${number}`,
-  lampsNow: (now, then) => `Jetzt ${now === 1 ? 'ist es 1 Lampe' : `sind es ${now} Lampen`}, mit der Karte ${then === 1 ? 'war es 1' : `waren es ${then}`}.`,
-  flagsNow: (now, then) => `Jetzt ${now === 1 ? 'ist es 1 Abschatter' : `sind es ${now} Abschatter`}, mit der Karte ${then === 1 ? 'war es 1' : `waren es ${then}`}.`,
-  lampMoved: (lamp, length) => `${lamp} steht seit der Kartenaufnahme um ${length} woanders.`,
-  flagMoved: (number, length) => `Abschatter ${number} steht seit der Kartenaufnahme um ${length} woanders.`,
-  lampPower: (lamp, stops, brighter) => `${lamp} ist gegenüber der ersten Lampe ${stops} ${brighter ? 'heller' : 'dunkler'} als mit der Karte.`,
+  lampsNow: (now, then) => `Jetzt ${now === 1 ? 'ist es 1 Lampe' : `sind es ${now} Lampen`}, bei der Kartenaufnahme ${then === 1 ? 'war es 1' : `waren es ${then}`}.`,
+  flagsNow: (now, then) => `Jetzt ${now === 1 ? 'ist es 1 Abschatter' : `sind es ${now} Abschatter`}, bei der Kartenaufnahme ${then === 1 ? 'war es 1' : `waren es ${then}`}.`,
+  lampMoved: (lamp, length) => `${lamp} wurde seit der Kartenaufnahme um ${length} verschoben.`,
+  flagMoved: (number, length) => `Abschatter ${number} wurde seit der Kartenaufnahme um ${length} verschoben.`,
+  lampPower: (lamp, stops, brighter) => `${lamp} ist gegenüber der ersten Lampe ${stops} ${brighter ? 'heller' : 'dunkler'} als bei der Kartenaufnahme.`,
   whiteBalance: 'Der Weißabgleich der Kamera war anders eingestellt.',
   litDifferently: (red, redMore, blue, blueMore) =>
     `Das Foto im Tonwertdiagramm war anders beleuchtet als die Karte: gegenüber Grün ist Rot ${red} ${redMore ? 'stärker' : 'schwächer'} und Blau ${blue} ${blueMore ? 'stärker' : 'schwächer'}.`,
@@ -127,12 +127,12 @@ export const words = (say: Say): SheetWords => ({
   beforeAfter: 'Vorher und nachher',
   previewOf: (name, share) => `${name}, bis ${share} von links wie aufgenommen, rechts davon mit den Faktoren`,
   preview: (share) => `Das Bild, bis ${share} von links wie aufgenommen, rechts davon mit den Faktoren`,
-  wipe: 'Wo vorher endet und nachher beginnt',
+  wipe: 'Grenze zwischen vorher und nachher',
   wipeAt: (before, after) => `${before} vorher, ${after} nachher`,
   before: 'vorher',
   after: 'nachher',
   ofCard: 'die Kartenaufnahme',
   ofPhoto: 'das Foto im Tonwertdiagramm',
-  shown: 'Gezeigt an',
+  shown: 'Gezeigt wird',
   withExposure: 'auch die Belichtung berichtigt',
 });

@@ -7,25 +7,25 @@ export const photoWords: PhotoWords = {
   opening: 'Das Foto wird gelesen …',
 
   named: (name) => `„${name}“`,
-  nameless: 'Das Übergebene',
+  nameless: 'Die Datei',
   kinds: {
     avif: 'eine AVIF-Datei', tiff: 'eine TIFF-Datei', 'jpeg-xl': 'eine JPEG-XL-Datei', 'jpeg-2000': 'eine JPEG-2000-Datei',
-    layers: 'ein Bild mit Ebenen', video: 'ein Film', document: 'ein Dokument', drawing: 'eine Zeichnung aus Linien',
+    layers: 'ein Bild mit Ebenen', video: 'ein Film', document: 'ein Dokument', drawing: 'eine Vektorgrafik',
   },
   trouble: {
-    empty: (file) => `${file} ist leer: In der Datei steht nichts. Noch einmal von der Kamera kopieren.`,
+    empty: (file) => `${file} ist leer: Es steht nichts darin. Noch einmal von der Kamera kopieren.`,
     unreadable: (file) => `${file} war nicht zu lesen: Die Datei wurde vielleicht verschoben oder entfernt. Noch einmal wählen.`,
-    raw: (file) => `${file} ist eine Raw-Datei, direkt vom Sensor, und hat noch keine Tonwerte. Erst entwickeln oder das JPEG wählen, das dazu gespeichert wurde.`,
-    heic: (file) => `${file} liegt im platzsparenden Format eines Telefons (HEIC) vor, das dieser Browser nicht öffnet. Am Telefon das kompatibelste Format einstellen oder das Foto als JPEG exportieren.`,
-    'cut-short': (file) => `${file} endet zu früh, wie nach einer abgebrochenen Kopie. Noch einmal kopieren oder senden.`,
-    damaged: (file) => `${file} ist innen beschädigt und lässt sich nicht zeigen. Noch einmal von der Kamera kopieren oder anderswo öffnen und als JPEG exportieren.`,
+    raw: (file) => `${file} ist eine RAW-Datei, direkt vom Sensor, und hat noch keine Tonwerte. Erst entwickeln oder das JPEG wählen, das dazu gespeichert wurde.`,
+    heic: (file) => `${file} liegt im platzsparenden Format eines Smartphones (HEIC) vor, das dieser Browser nicht öffnet. Am Smartphone das kompatibelste Format einstellen oder das Foto als JPEG exportieren.`,
+    'cut-short': (file) => `${file} endet zu früh, wie nach einem abgebrochenen Kopiervorgang. Noch einmal kopieren oder senden.`,
+    damaged: (file) => `${file} ist beschädigt und lässt sich nicht zeigen. Noch einmal von der Kamera kopieren oder anderswo öffnen und als JPEG exportieren.`,
   },
   notAPicture: (file, kind) => `${file} ist ${kind ?? 'kein erkennbares Bild'}. Ein Foto wählen, das als JPEG, PNG, WebP oder AVIF gespeichert ist.`,
-  unsupported: (file, kind) => `${file} ist ${kind ?? 'eine Bilddatei'}, die dieser Browser nicht öffnet. Als JPEG oder PNG exportieren.`,
+  unsupported: (file, kind) => `${file} ist ${kind ?? 'eine Bilddatei'}; dieser Browser öffnet so etwas nicht. Als JPEG oder PNG exportieren.`,
   tooLarge: (file) => `${file} ist zu groß für den Speicher. Kleiner exportieren.`,
   tooManyBytes: (file, megabytes) => `${file} ist zu groß für den Speicher: mehr als ${megabytes}. Kleiner exportieren.`,
   tooManyPixels: (file, size, megapixels) =>
-    `${file} ist zu groß für den Speicher: ${size}${megapixels ? `, höchstens ${megapixels} Megapixel gehen` : ''}. Kleiner exportieren.`,
+    `${file} ist zu groß für den Speicher: ${size}${megapixels ? `, möglich sind höchstens ${megapixels} Megapixel` : ''}. Kleiner exportieren.`,
   notLoaded: (src, status) =>
     `Das Foto unter „${src}“ ließ sich nicht laden (${status ?? 'keine Antwort von dort'}). Ein eigenes wählen oder die Adresse prüfen.`,
   attribute: (name, problem) => `${name}: ${problem}`,
@@ -35,7 +35,7 @@ export const photoWords: PhotoWords = {
   wayCost: (stops, brighter) => `${stops} ${brighter ? 'heller' : 'dunkler'} als dieses Foto`,
   takenAt: (exposure) => `Es entstand mit ${exposure}.`,
   wayEnds: (setting, stops, short) => `${setting}: weiter geht es nicht, ${stops} ${short ? 'zu wenig' : 'zu viel'}.`,
-  wayRounds: (stops, brighter) => `Die nächste Raste ist ${stops} ${brighter ? 'heller' : 'dunkler'}.`,
+  wayRounds: (stops, brighter) => `Die nächstgelegene Raste ist ${stops} ${brighter ? 'heller' : 'dunkler'}.`,
   wayDone: (setting) => `Erledigt: Für die nächste Aufnahme ist ${setting} eingestellt.`,
   undo: 'Rückgängig',
 };
