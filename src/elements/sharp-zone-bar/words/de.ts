@@ -22,7 +22,7 @@ export const words = (say: Say): ZoneWords => ({
   zoneAcross: (from, to) => `Der scharfe Bereich reicht von ${from} vor dem Sockel bis ${to} hinter seiner Vorderkante.`,
   zoneBehind: (from, to) => `Der scharfe Bereich reicht von ${from} bis ${to} hinter der Vorderkante des Sockels.`,
   rests: (aperture, depth, limit, width) =>
-    `${aperture} muss ${depth} Tiefe fassen, entlang des Tisches gemessen; scharf heißt: höchstens ${limit} unscharf in einem Bild von ${width} Breite.`,
+    `${aperture} muss ${depth} Tiefe fassen, entlang des Tisches gemessen; scharf heißt: höchstens ${limit} Unschärfe in einem Bild von ${width} Breite.`,
   ends: (front, frontBlur, back, backBlur) => `Unschärfe ${front} ${frontBlur}, ${back} ${backBlur}.`,
   parts: {
     'base-front': 'an der Vorderkante', 'base-back': 'an der Hinterkante', 'overhang-front': 'an der vordersten Spitze',
@@ -33,7 +33,7 @@ export const words = (say: Say): ZoneWords => ({
   tilted: 'Die Kamera ist geneigt: Längen gelten auf einem flachen Lineal auf dem Tisch, dort, wo die schrägen Ebenen der Zeichnung es treffen.',
   behindLens: 'Der vorderste Punkt läge hinter dem Objektiv. Das letzte Bild, das sich zeichnen ließ, bleibt stehen.',
   cannotBe: (parameter, value, wanted) =>
-    `${parameter} kann nicht ${value} sein; gesucht ist ${wanted}. Das letzte Bild, das sich zeichnen ließ, bleibt stehen.`,
+    `${parameter} kann nicht ${value} sein; erwartet: ${wanted}. Das letzte Bild, das sich zeichnen ließ, bleibt stehen.`,
 
   refocus: (place) => `Fokus ${place}`,
   stopDown: (aperture) => `Abblenden auf ${aperture}`,
@@ -42,7 +42,7 @@ export const words = (say: Say): ZoneWords => ({
   moveBackAndStopDown: (length, aperture) => `Kamera ${length} zurücksetzen, auf ${aperture} abblenden, dann beschneiden`,
   gives: 'Bringt',
   price: 'Kostet',
-  set: 'Stellen',
+  set: 'Einstellen',
   allSharp: 'alles scharf',
   stillSharp: 'alles bleibt scharf',
   allInFocus: 'alles im Fokus',
@@ -55,7 +55,7 @@ export const words = (say: Say): ZoneWords => ({
   isoSince: (iso) => `${iso}, denn weiter reicht die Belichtungszeit nicht`,
   gets: (stops, brighter) => `das Bild wird ${stops} ${brighter ? 'heller' : 'dunkler'}`,
   pixelsLeft: (left, needed) => `${left} bleiben über die Bildbreite, ${needed} werden gebraucht`,
-  closeUpLess: (stops) => `${stops} heller: von dort kostet die Nähe weniger Licht`,
+  closeUpLess: (stops) => `${stops} heller: von dort kostet der Nahbereich weniger Licht`,
   frameWidth: (length) => `zurückgehen, bis ${length} eines Lineals quer in der Schärfeebene ins Bild passen`,
   focusAt: (place) => `Fokus ${place}`,
   apertureAlone: (needed, smallest) => `Nur mit der Blende: Nötig wäre ${needed}, das Objektiv schließt bis ${smallest}.`,
@@ -94,7 +94,7 @@ export const words = (say: Say): ZoneWords => ({
     figure: 'Figur: was über den Sockel ragt',
     camera: 'Kamera: Abstand, Sensor, Grenzen',
     picture: 'Fertiges Bild, Unschärfegrenze, Einheit',
-    stack: 'Oder mehrere Aufnahmen zum Stapeln',
+    stack: 'Oder mehrere Aufnahmen für einen Fokus-Stack',
     distance: 'Was ein Schritt zurück bringt',
     rulerPhoto: 'Bildfeldbreite aus dem Foto eines Lineals',
     ownLimit: 'Die eigene Grenze, aus einer Linealaufnahme',

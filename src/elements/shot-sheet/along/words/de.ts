@@ -13,7 +13,7 @@ export const words = (say: Say): AlongWords => ({
 
   link: 'Link',
   copyLink: 'Link kopieren',
-  linkShown: (start, length) => `${start}… (${length} Zeichen; kopiert wird der ganze)`,
+  linkShown: (start, length) => `${start}… (${length} Zeichen; kopiert wird der ganze Link)`,
   showQr: 'QR-Code zeigen',
   hideQr: 'QR-Code verbergen',
   qr: 'QR-Code des Links zu dieser Aufnahme',
@@ -40,8 +40,8 @@ export const words = (say: Say): AlongWords => ({
   noJson: (file) => `${file} ist beschädigt oder keine Datei mit Aufnahmen: kein vollständiges JSON. Nichts wurde geändert.`,
   foreign: (file) => `${file} ist JSON, aber keine Datei mit Aufnahmen. Nichts wurde geändert.`,
   newer: (file, version) =>
-    `${file} stammt aus einer späteren Version (${version}), als diese Seite liest. Nichts wurde geändert; die Seite neu laden oder um eine ältere Datei bitten.`,
-  wrong: (file, where, found, wanted) => `${file} lässt sich nicht übernehmen: ${where} ist ${found}, gesucht ist ${wanted}. Nichts wurde geändert.`,
+    `${file} stammt aus einer neueren Version (${version}), als diese Seite lesen kann. Nichts wurde geändert; die Seite neu laden oder um eine ältere Datei bitten.`,
+  wrong: (file, where, found, wanted) => `${file} lässt sich nicht übernehmen: ${where} ist ${found}; erwartet: ${wanted}. Nichts wurde geändert.`,
   ofShot: (name, shot) => `${name} in Aufnahme ${shot}`,
   shot: (shot) => `Aufnahme ${shot}`,
   nothingThere: 'nicht vorhanden',
@@ -51,7 +51,7 @@ export const words = (say: Say): AlongWords => ({
   snippets: {
     tag: 'Tag mit dem, was eingestellt ist',
     script: 'Skriptzeile, einmal je Seite',
-    frame: 'Im Rahmen, wo Rahmen erlaubt sind und Skripte nicht',
+    frame: 'Als Frame, wo Frames erlaubt sind und Skripte nicht',
     plain: 'Reiner Text, wo sonst nichts geht',
   },
   fallback: (settings) => `${settings}.`,
