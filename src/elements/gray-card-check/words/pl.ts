@@ -8,9 +8,9 @@ export const words = (say: Say): CardWords => ({
   ...photoWords,
   say,
   element: 'Kontrola szarej karty',
-  invite: 'Tu upuścić zdjęcie szarej karty, wkleić je albo wybrać plik: okaże się, czy karcie można ufać, przez ile pomnożyć czerwień i błękit oraz o ile chybiła ekspozycja.',
+  invite: 'Tu upuścić zdjęcie szarej karty, wkleić je albo wybrać plik: okaże się, czy karcie można ufać, przez ile pomnożyć kanał czerwony i niebieski oraz o ile ekspozycja jest chybiona.',
   choose: 'Wybierz zdjęcie karty',
   chooseOther: 'Wybierz inne zdjęcie karty',
   useLinked: 'Użyj zdjęcia z wykresu tonów',
-  opening: 'Odczytywanie zdjęcia karty…',
+  opening: 'Wczytywanie zdjęcia karty…',
 });

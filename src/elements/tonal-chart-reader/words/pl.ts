@@ -8,6 +8,6 @@ export const words = (say: Say): ChartWords => ({
   ...photoWords,
   say,
   element: 'Wykres tonów zdjęcia',
-  invite: 'Upuścić tu zdjęcie, wkleić je albo wybrać plik. Odpowiedź powie, czy ujęcie zostawić, czy powtórzyć, o ile jaśniej lub ciemniej, i gdzie zdjęcie jest ostre.',
+  invite: 'Upuścić tu zdjęcie, wkleić je albo wybrać plik. Wynik powie, czy ujęcie zostawić, czy powtórzyć, o ile jaśniej lub ciemniej, i gdzie zdjęcie jest ostre.',
   lineWanted: 'dwa miejsca w częściach obrazu: 76% 96% 68% 68%',
 });

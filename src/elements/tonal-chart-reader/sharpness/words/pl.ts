@@ -15,8 +15,8 @@ export const words = (say: Say): SharpnessWords => ({
   sharp: (pieces) => `Na drodze od A do B jest ostro ${pieces}.`,
   sharpOnRuler: (pieces) => `Ostro ${pieces} na linijce.`,
   sharpAll: 'Od A do B tak ostro jak w najostrzejszym miejscu.',
-  nothingKnown: 'Wzdłuż tej linii nie ma po czym ocenić ostrości: gładka powierzchnia albo nieostrość tak duża, że nie widać szczegółów. To znaczy nieznane, a nie miękkie.',
-  noFocus: 'Na tej linii nie da się wskazać płaszczyzny ostrości: nieostrość musi być widocznie większa po obu jej stronach.',
+  nothingKnown: 'Wzdłuż tej linii nie ma po czym ocenić ostrości: gładka powierzchnia albo rozmycie tak duże, że nie widać szczegółów. To znaczy nieznane, a nie miękkie.',
+  noFocus: 'Na tej linii nie da się wskazać płaszczyzny ostrości: rozmycie musi wyraźnie rosnąć po obu jej stronach.',
   focusAt: (place) => `Płaszczyzna ostrości leży ${place}.`,
   focusOnRuler: (place, give) => `Płaszczyzna ostrości leży przy ${place} na linijce, z dokładnością do ${give}.`,
   focusFromFront: (place, distance, before, give) =>
@@ -31,7 +31,7 @@ export const words = (say: Say): SharpnessWords => ({
   notWorth: (shot, other, part, pixels) =>
     `Nie warto: ${shot} nigdzie nie jest ostrzejsze niż ${other}, a na ${part} linii jest bardziej miękkie, nawet o ${pixels}.`,
   worth: (shot, other, part, pixels, place) =>
-    `Warto: ${shot} jest ostrzejsze niż ${other} na ${part} linii, najbardziej ${place}, o ${pixels} mniej nieostrości.`,
+    `Warto: ${shot} jest ostrzejsze niż ${other} na ${part} linii, najbardziej ${place}, gdzie ma o ${pixels} mniej rozmycia.`,
   butSofter: (part, pixels) => `Na ${part} linii jest bardziej miękko, nawet o ${pixels}.`,
   restAlike: 'Poza tym nie ma różnicy.',
   restMixed: 'Poza tym nie ma różnicy albo nie ma czego ocenić.',
@@ -40,18 +40,18 @@ export const words = (say: Say): SharpnessWords => ({
     `Przy ${aperture} sam mały otwór rozmywa każdy punkt do ${disc} (dyfrakcja), więcej niż ${limit}, które jeszcze wygląda ostro. Dalsze przymykanie nie wyostrzy niczego w płaszczyźnie ostrości.`,
   diffractionWithin: (aperture, disc, limit) =>
     `Przy ${aperture} mały otwór rozmywa każdy punkt do ${disc} (dyfrakcja), w granicach ${limit}, które wygląda ostro.`,
-  otherSize: 'Wcześniejsze ujęcie ma inne piksele lub pokazuje inną scenę: jego ostrości nie da się zestawić z tą.',
+  otherSize: 'Wcześniejsze ujęcie ma inną liczbę pikseli lub pokazuje inną scenę: jego ostrości nie da się zestawić z tą.',
 
   line: {a: 'Linia, koniec A', b: 'Linia, koniec B'},
   endAt: (left, top) => `${left} od lewej, ${top} od góry`,
   keys: 'Strzałki przesuwają koniec linii, z klawiszem Shift małymi krokami.',
   lay: 'Ułóż linię',
-  frontToBack: 'Od przodu w głąb, przy podstawce',
+  frontToBack: 'Od przodu w głąb, wzdłuż podstawki',
   across: 'W poprzek',
   ruler: 'Z linijką wzdłuż linii',
   rulerAt: {atA: 'Linijka przy A', atMiddle: 'Linijka przy + w środku', atB: 'Linijka przy B', atFront: 'Przód podstawki'},
   middleHint: 'dalsze rzeczy wyglądają na mniejsze: to się tu uwzględnia',
-  reckoned: 'O ile mniejsze wyglądają dalsze rzeczy, wyliczono z ogniskowej i szerokości pola. Odczytać linijkę przy + w środku linii, a będzie to zmierzone.',
+  reckoned: 'O ile mniejsze wyglądają dalsze rzeczy, wyliczono z ogniskowej i szerokości pola. Po odczytaniu linijki przy + w środku linii będzie to zmierzone.',
   wrongMiddle: 'Odczyt przy + musi leżeć między odczytami na końcach.',
   setFocus: (distance, before) => `Ostrość ${distance} ${before ? 'przed przednią krawędzią' : 'za przednią krawędzią'}`,
   setFocusFrom: (now) => `Teraz ustawione jest ${now}. Przyjąć to, co pokazuje to zdjęcie.`,
@@ -59,14 +59,14 @@ export const words = (say: Say): SharpnessWords => ({
   undo: 'Cofnij',
 
   softerUp: 'bardziej miękko',
-  curve: (least, most, unknown) => `Nieostrość wzdłuż linii od A do B: ${least} w najostrzejszym, ${most} w najbardziej miękkim miejscu; ${unknown} nieznane.`,
+  curve: (least, most, unknown) => `Rozmycie wzdłuż linii od A do B: ${least} w najostrzejszym, ${most} w najbardziej miękkim miejscu; ${unknown} nieznane.`,
   curveNote: (limit, upTo) =>
-    `Nieostrość w pikselach gotowego zdjęcia. Nawet najostrzejszy szczegół ma własną szerokość, więc miejsce uchodzi za ostre do ${upTo}: najostrzejsze na linii i ${limit} nieostrości. Kreskowane: nie ma czego ocenić.`,
+    `Rozmycie w pikselach gotowego zdjęcia. Nawet najostrzejszy szczegół ma własną szerokość, więc miejsce uchodzi za ostre do ${upTo}: tyle co w najostrzejszym miejscu linii i jeszcze ${limit} rozmycia. Kreskowane: nie ma czego ocenić.`,
 
   heat: 'Pokaż na zdjęciu',
   heatSharp: 'To ujęcie',
-  heatChange: 'Wobec wcześniejszego',
-  legendNote: 'Oceniane względem najostrzejszej dziesiątej części kadru. Szerokie szczegóły wyglądają bardziej miękko niż drobne, równie ostre: porównywać podobne z podobnym albo dwa ujęcia.',
+  heatChange: 'Względem wcześniejszego',
+  legendNote: 'Oceniane względem najostrzejszej dziesiątej części kadru. Grube szczegóły wyglądają bardziej miękko niż drobne o tej samej ostrości: porównywać podobne z podobnym albo dwa ujęcia.',
   heatNames: {sharp: 'wśród najostrzejszych', near: 'bardziej miękkie', soft: 'miękkie', unknown: 'nieznane: brak szczegółów'},
   changeNames: {sharper: 'teraz ostrzej', softer: 'teraz bardziej miękko', alike: 'bez zmian', unknown: 'nieznane: brak szczegółów'},
 });
