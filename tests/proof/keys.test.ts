@@ -60,15 +60,17 @@ function isOutlined(node: Element): boolean {
   });
 }
 
-/** Opens or closes the fold that has the focus, which stays on it. */
-async function press(el: LitElement, key: string, open: boolean): Promise<void> {
+/** Opens the fold that has the focus by one key, after the other has opened and closed it. The focus stays on it. */
+async function unfold(el: LitElement, key: string, other: string): Promise<void> {
   const summary = focused();
   const fold = summary.parentElement as HTMLDetailsElement;
-  await sendKeys({press: key});
-  expect(fold.open, `${text(summary)} after ${key}`).to.equal(open);
-  if (open) await waitUntil(() => fold.childElementCount > 1, `what ${text(summary)} folds away`, {timeout: 5000, interval: 10});
+  for (const [pressed, open] of [[other, true], [other, false], [key, true]] as const) {
+    await sendKeys({press: pressed});
+    expect(fold.open, `${text(summary)} after ${pressed}`).to.equal(open);
+  }
+  await waitUntil(() => fold.childElementCount > 1, `what ${text(summary)} folds away`, {timeout: 5000, interval: 10});
   await el.updateComplete;
-  expect(text(focused()), `the focus after ${key}`).to.equal(text(summary));
+  expect(focused(), `the focus after ${key} on ${text(summary)}`).to.equal(summary);
 }
 
 async function between(known: Case): Promise<readonly [el: LitElement, before: HTMLElement, after: HTMLElement]> {
@@ -80,41 +82,47 @@ async function between(known: Case): Promise<readonly [el: LitElement, before: H
   return [el, before, after];
 }
 
+/** Goes from stop to stop until the last is reached. @returns what was met, and of that what no line showed to have the focus */
+async function walk(step: () => Promise<void>, last: Element, most: number, at: (stop: HTMLElement) => Promise<void>): Promise<{
+  readonly met: readonly HTMLElement[]; readonly unseen: readonly string[];
+}> {
+  const come: HTMLElement[] = [];
+  const unseen: string[] = [];
+  let blurred: (() => void) | undefined;
+  for (let count = 0; count < most; count++) {
+    await step();
+    blurred?.();
+    const stop = focused();
+    if (stop === last) break;
+    come.push(stop);
+    const look = drawn(stop);
+    blurred = isOutlined(stop) ? undefined : () => { if (drawn(stop) === look) unseen.push(stop.outerHTML.slice(0, 150)); };
+    await at(stop);
+  }
+  return {met: come, unseen};
+}
+
+afterEach(() => { axe.teardown(); });
+
 describe('walked through by the tab key, folds opened on the way', () => {
   for (const tag of TAGS) {
     it(`${tag}: every stop is what it should be, can be seen, and is met again on the way back`, async () => {
       const [el, before, after] = await between(CASES.find((one) => one.tag === tag && one.state === 'at work') as Case);
-      const expected = (STOPS[tag] ?? '').trim().split(/\s*[\n|]\s*/);
-      const come: HTMLElement[] = [];
-      const unseen: string[] = [];
-      let ring: (() => void) | undefined;
-      for (let step = 0; step < expected.length + 9; step++) {
-        await sendKeys({press: 'Tab'});
-        ring?.();
-        const at = focused();
-        if (at === after) break;
-        come.push(at);
-        const look = drawn(at);
-        ring = isOutlined(at) ? undefined : () => { if (drawn(at) === look) unseen.push(at.outerHTML.slice(0, 150)); };
-        if (at.localName === 'summary') await press(el, come.length % 2 ? 'Enter' : 'Space', true);
-      }
+      const all = (STOPS[tag] ?? '').trim().split(/\s*[\n|]\s*/);
+      const [there, back] = [all.filter((stop) => !stop.startsWith('back ')), all.map((stop) => stop.replace(/^back /, ''))];
+      let folds = 0;
+      const forth = await walk(() => sendKeys({press: 'Tab'}), after, all.length + 9, async (stop) => {
+        if (stop.localName === 'summary') await (folds++ % 2 ? unfold(el, 'Enter', 'Space') : unfold(el, 'Space', 'Enter'));
+      });
       expect(focused(), 'the focus leaves at the end').to.equal(after);
-      axe.setup(document.body);
-      const stops = come.map(met);
-      axe.teardown();
-      expect(stops.map((stop, at) => (matches(stop, expected[at] ?? '') ? expected[at] : stop)).join('\n')).to.equal(expected.join('\n'));
-      expect(unseen, 'no line round what has the focus').to.deep.equal([]);
-
-      const back: HTMLElement[] = [];
-      for (let step = 0; step < come.length + 9; step++) {
-        await chord('Shift', 'Tab');
-        const at = focused();
-        if (at === before) break;
-        back.unshift(at);
-        if (at.localName === 'summary') await press(el, back.length % 2 ? 'Enter' : 'Space', false);
-      }
+      const again = await walk(() => chord('Shift', 'Tab'), before, all.length + 9, () => Promise.resolve());
       expect(focused(), 'the focus leaves at the beginning').to.equal(before);
-      expect(back.map((node) => come.indexOf(node)), 'the same stops on the way back').to.deep.equal([...come.keys()]);
+      axe.setup(document.body);
+      for (const [expected, stops] of [[there, forth.met], [back, again.met.toReversed()]] as const) {
+        const said = stops.map(met);
+        expect(said.map((stop, at) => (matches(stop, expected[at] ?? '') ? expected[at] : stop)).join('\n')).to.equal(expected.join('\n'));
+      }
+      expect([...forth.unseen, ...again.unseen], 'no line round what has the focus').to.deep.equal([]);
     });
   }
 });

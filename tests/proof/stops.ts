@@ -1,6 +1,7 @@
 /**
  * What somebody without a pointer meets in each element at work, in order, as it ought to be: role, name, and after ` = ` what stands
- * in it or where it stands. Several to a line; what is inside a fold follows it, indented.
+ * in it or where it stands. Several to a line; what is inside a fold follows it, indented. `back` marks what stands before a fold and
+ * comes with it, so that it is met only on the way back.
  */
 export const STOPS: Readonly<Record<string, string>> = {
   'stop-trade-dial': `
@@ -36,6 +37,7 @@ export const STOPS: Readonly<Record<string, string>> = {
       textbox Graduation at the front edge | textbox Nearest still sharp | textbox Farthest still sharp`,
   'tonal-chart-reader': `
     slider Crop frame = 60% by 81%, 20% from the left, 2% from the top
+    back slider Line, end A = 50% from the left, 81% from the top | back slider Line, end B = 50% from the left, 56% from the top
     file Choose another photo | button Keep it all | button Measure a spot, not pressed
     button 0.3 s → 1/4 s at f/8 1/3 stop darker than this photo. | combobox The picture is meant as = dark-backdrop
     radio Colours = colours
