@@ -131,7 +131,7 @@ export const words = (say: Say): ShadeWords => ({
   photoAgrees: (stops) => `Foto und Plan stimmen auf ${stops} überein.`,
   photoDiffers: (stops, brighter) => `Der Hintergrund im Foto ist ${stops} ${brighter ? 'heller' : 'dunkler'}, als der Plan sagt.`,
   photoLikeliest: (lamp, stops, more) => `Am ehesten aus dem Plan: „${lamp}“, wenn diese Lampe dem Hintergrund ${stops} ${more ? 'mehr' : 'weniger'} gäbe.`,
-  photoStranger: 'Das ist viel: eher ein Fenster oder eine Lampe, die nicht im Plan steht. Hinzufügen und noch einmal sehen.',
+  photoStranger: 'Das ist viel: eher ein Fenster oder eine Lampe, die nicht im Plan steht. Hinzufügen und noch einmal nachsehen.',
 
   mains: 'Lampen, die mit der Netzfrequenz flackern',
   mainsField: 'Netzfrequenz',

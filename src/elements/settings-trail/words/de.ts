@@ -28,7 +28,7 @@ export const words = (say: Say): TrailWords => ({
     `Schritt ${step} geht nicht auf: ${setting} ist so hell wie Schritt ${as}; gemeint war: ${meant}.`,
   needed: (text: string, step?: number) => `Es ginge auf mit ${text}${step ? ` in Schritt ${step}` : ''}.`,
   slip: (text: string, was: string, step: number | undefined, then: Then) =>
-    `${step ? `In Schritt ${step} war` : 'Gemeint war'} wohl ${text}${step ? ' gemeint' : ''}, nicht ${was}${{all: ': dann ginge alles auf', it: ': dann ginge es auf', some: ''}[then]}.`,
+    `${step ? `In Schritt ${step} war` : 'Gemeint war'} wohl ${text}${step ? ' gemeint' : ''}, nicht ${was}${{all: ': Dann ginge alles auf', it: ': Dann ginge es auf', some: ''}[then]}.`,
   allSame: (steps: number) => `${steps === 2 ? 'Beide' : `Alle ${steps}`} Schritte geben gleich viel Licht.`,
   allAsMeant: (steps: number) => `${steps === 2 ? 'Beide' : `Alle ${steps}`} Schritte tun, was gemeint war.`,
   someAsMeant: (judged: number, all: number) => `Bei ${judged} von ${all} Änderungen steht, was gemeint war, und das tun sie auch.`,
@@ -49,7 +49,7 @@ export const words = (say: Say): TrailWords => ({
   } satisfies Record<Slip, string>,
   mendCost: (slip: string, light: string) => `${slip}, ${light}`,
   mendCostElsewhere: (slip: string, light: string, steps: string, count: number) =>
-    `${slip}, ${light}; verbessert ${count > 1 ? 'die Schritte' : 'Schritt'} ${steps}`,
+    `${slip}, ${light}; berichtigt ${count > 1 ? 'die Schritte' : 'Schritt'} ${steps}`,
   mended: (step: number, text: string, was: string) => `Erledigt: In Schritt ${step} steht jetzt ${text} statt ${was}.`,
   added: (step: number, text: string) => `Erledigt: In Schritt ${step} steht jetzt ${text}.`,
   undo: 'Rückgängig',

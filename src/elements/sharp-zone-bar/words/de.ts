@@ -31,9 +31,9 @@ export const words = (say: Say): ZoneWords => ({
   diffraction: (point, limit) =>
     `Eine so kleine Öffnung macht alles weich, auch was im Fokus ist: Durch Beugung wird ein Punkt ${point} breit, die Grenze ist ${limit}.`,
   tilted: 'Die Kamera ist geneigt: Längen gelten auf einem flachen Lineal auf dem Tisch, dort, wo die schrägen Ebenen der Zeichnung es treffen.',
-  behindLens: 'Der vorderste Punkt läge hinter dem Objektiv. Das letzte Bild, das sich zeichnen ließ, bleibt stehen.',
+  behindLens: 'Der vorderste Punkt läge hinter dem Objektiv. Die letzte mögliche Zeichnung bleibt stehen.',
   cannotBe: (parameter, value, wanted) =>
-    `${parameter} kann nicht ${value} sein; erwartet: ${wanted}. Das letzte Bild, das sich zeichnen ließ, bleibt stehen.`,
+    `${parameter} kann nicht ${value} sein; erwartet: ${wanted}. Die letzte mögliche Zeichnung bleibt stehen.`,
 
   refocus: (place) => `Fokus ${place}`,
   stopDown: (aperture) => `Abblenden auf ${aperture}`,
@@ -48,14 +48,14 @@ export const words = (say: Say): ZoneWords => ({
   allInFocus: 'alles im Fokus',
   allBut: (length) => `alles im Fokus bis auf ${length} an den Enden`,
   samePicture: 'dasselbe Bild',
-  softened: 'alles ein wenig weich: die Beugung überschreitet die Grenze',
+  softened: 'alles ein wenig weich, denn die Beugung überschreitet die Grenze',
   nothing: 'nichts',
   shutterUnchanged: 'Belichtungszeit bleibt',
   shutterInstead: (now, before) => `${now} statt ${before}`,
   isoSince: (iso) => `${iso}, denn weiter reicht die Belichtungszeit nicht`,
   gets: (stops, brighter) => `das Bild wird ${stops} ${brighter ? 'heller' : 'dunkler'}`,
   pixelsLeft: (left, needed) => `${left} bleiben über die Bildbreite, ${needed} werden gebraucht`,
-  closeUpLess: (stops) => `${stops} heller: von dort kostet der Nahbereich weniger Licht`,
+  closeUpLess: (stops) => `${stops} heller, denn von dort kostet der Nahbereich weniger Licht`,
   frameWidth: (length) => `zurückgehen, bis ${length} eines Lineals quer in der Schärfeebene ins Bild passen`,
   focusAt: (place) => `Fokus ${place}`,
   apertureAlone: (needed, smallest) => `Nur mit der Blende: Nötig wäre ${needed}, das Objektiv schließt bis ${smallest}.`,

@@ -17,12 +17,12 @@ export const words = (say: Say): FoldWords => ({
   clarity: (clarity, contrast) => `${{crisp: 'knackig', clear: 'klar', soft: 'weich', faint: 'schwach', lost: 'verloren'}[clarity]}, noch ${contrast}`,
   kept: (pixels, share) => `${pixels}, ${share}`,
   curveText: (stack, aperture, contrast) =>
-    `Was die feinste Linie dort, wo sie am weichsten ist, von ihrem Kontrast behält, ${
-      stack ? 'in so vielen Aufnahmen, wie jede Blende braucht' : 'von diesem Platz aus, in einer Aufnahme'}: ${aperture} lässt ${contrast} übrig.`,
-  noneBetter: 'Keine andere Blende lässt mehr übrig.',
-  better: (aperture, contrast) => `Am meisten ließe ${aperture} übrig: ${contrast}.`,
+    `So viel Kontrast behält die feinste Linie, wo sie am weichsten ist, ${
+      stack ? 'mit so vielen Aufnahmen, wie jede Blende braucht' : 'von diesem Platz aus in einer Aufnahme'}: Bei ${aperture} bleiben ${contrast}.`,
+  noneBetter: 'Bei keiner anderen Blende bleibt mehr.',
+  better: (aperture, contrast) => `Am meisten bliebe bei ${aperture}: ${contrast}.`,
   worthMost: (aperture, contrast, frames) => `Am meisten lohnt sich ${aperture} mit ${contrast}, in ${frames}.`,
-  notWorth: 'Einige andere Blenden lassen mehr übrig, aber nicht so viel mehr, wie ihre zusätzlichen Aufnahmen kosten.',
+  notWorth: 'Bei einigen anderen Blenden bleibt mehr, aber nicht so viel mehr, wie ihre zusätzlichen Aufnahmen kosten.',
   wished: (contrast) => `Gewünscht sind mindestens ${contrast}.`,
   best: (aperture, contrast) => `am besten ${aperture}: ${contrast}`,
   bestStack: (aperture, frames, contrast) => `${aperture}, ${frames}: ${contrast}`,

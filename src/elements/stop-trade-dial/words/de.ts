@@ -20,7 +20,7 @@ export const words = (say: Say): DialWords => ({
   offFrom: (now, stops, brighter, then) => `${now} ist ${stops} ${brighter ? 'heller' : 'dunkler'} als ${then}.`,
   ends: (setting, at, now, stops, brighter) => `${SETTING_FIRST[setting]} endet bei ${at}: ${now} wird ${stops} zu ${brighter ? 'hell' : 'dunkel'}.`,
   rounded: (stops, brighter, pay) =>
-    `${stops} ${brighter ? 'heller' : 'dunkler'} als gewünscht: ${SETTING_IN_TEXT[pay]} steht auf der nächstgelegenen Raste.`,
+    `${stops} ${brighter ? 'heller' : 'dunkler'} als gewünscht: ${SETTING_FIRST[pay]} steht auf der nächstgelegenen Raste.`,
   closeUp: (stops, more) =>
     `Von hier kostet der Nahbereich ${stops} ${more ? 'mehr' : 'weniger'} Licht als dort, wo gemessen wurde; das ist eingerechnet.`,
   closeUpByHand: (stops) => `Der Nahbereich kostet ${stops} Licht, was ein Handbelichtungsmesser nicht sieht; das ist eingerechnet.`,
@@ -80,5 +80,4 @@ export const words = (say: Say): DialWords => ({
   highest: 'Höchster genutzter ISO-Wert',
 });
 
-const SETTING_IN_TEXT: Readonly<Record<Setting, string>> = {aperture: 'die Blende', shutter: 'die Belichtungszeit', iso: 'ISO'};
 const SETTING_FIRST: Readonly<Record<Setting, string>> = {aperture: 'Die Blende', shutter: 'Die Belichtungszeit', iso: 'ISO'};

@@ -38,7 +38,7 @@ export const words = (say: Say): SheetWords => ({
   markField: {white: 'Weiß: links, oben, Größe, px', gray: 'Grau: links, oben, Größe, px', black: 'Schwarz: links, oben, Größe, px'},
   markWanted: (width, height) => `links, oben, Breite und Höhe in px, wie 184, 823, 54 × 54, innerhalb von ${width} × ${height}`,
 
-  misplaced: 'Unter den Rahmen wird es nicht von Weiß über Grau zu Schwarz dunkler: Unter ihnen liegt noch keine Karte, der zu trauen wäre.',
+  misplaced: 'Unter den Rahmen wird es nicht von Weiß über Grau zu Schwarz dunkler: Da liegt noch keine Karte, der zu trauen wäre.',
   trusted: (red, blue) => `Der Karte ist zu trauen: Grau sitzt, wo es hingehört; Rot mit ${red} und Blau mit ${blue} multiplizieren.`,
   trustedOff: (stops, over, red, blue) =>
     `Der Karte ist zu trauen: Grau sitzt ${stops} ${over ? 'über' : 'unter'} seinem Platz; Rot mit ${red} und Blau mit ${blue} multiplizieren.`,
@@ -122,12 +122,12 @@ export const words = (say: Say): SheetWords => ({
   lampPower: (lamp, stops, brighter) => `${lamp} ist gegenüber der ersten Lampe ${stops} ${brighter ? 'heller' : 'dunkler'} als bei der Kartenaufnahme.`,
   whiteBalance: 'Der Weißabgleich der Kamera war anders eingestellt.',
   litDifferently: (red, redMore, blue, blueMore) =>
-    `Das Foto im Tonwertdiagramm war anders beleuchtet als die Karte: gegenüber Grün ist Rot ${red} ${redMore ? 'stärker' : 'schwächer'} und Blau ${blue} ${blueMore ? 'stärker' : 'schwächer'}.`,
+    `Das Foto im Tonwertdiagramm war anders beleuchtet als die Karte: Gegenüber Grün ist Rot ${red} ${redMore ? 'stärker' : 'schwächer'} und Blau ${blue} ${blueMore ? 'stärker' : 'schwächer'}.`,
 
   beforeAfter: 'Vorher und nachher',
   previewOf: (name, share) => `${name}, bis ${share} von links wie aufgenommen, rechts davon mit den Faktoren`,
   preview: (share) => `Das Bild, bis ${share} von links wie aufgenommen, rechts davon mit den Faktoren`,
-  wipe: 'Grenze zwischen vorher und nachher',
+  wipe: 'Grenze zwischen Vorher und Nachher',
   wipeAt: (before, after) => `${before} vorher, ${after} nachher`,
   before: 'vorher',
   after: 'nachher',

@@ -14,7 +14,7 @@ export const photoWords: PhotoWords = {
   },
   trouble: {
     empty: (file) => `${file} ist leer: Es steht nichts darin. Noch einmal von der Kamera kopieren.`,
-    unreadable: (file) => `${file} war nicht zu lesen: Die Datei wurde vielleicht verschoben oder entfernt. Noch einmal wählen.`,
+    unreadable: (file) => `${file} war nicht zu lesen, wurde vielleicht verschoben oder entfernt. Noch einmal wählen.`,
     raw: (file) => `${file} ist eine RAW-Datei, direkt vom Sensor, und hat noch keine Tonwerte. Erst entwickeln oder das JPEG wählen, das dazu gespeichert wurde.`,
     heic: (file) => `${file} liegt im platzsparenden Format eines Smartphones (HEIC) vor, das dieser Browser nicht öffnet. Am Smartphone das kompatibelste Format einstellen oder das Foto als JPEG exportieren.`,
     'cut-short': (file) => `${file} endet zu früh, wie nach einem abgebrochenen Kopiervorgang. Noch einmal kopieren oder senden.`,

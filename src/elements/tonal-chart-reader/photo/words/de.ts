@@ -26,7 +26,7 @@ export const words = (say: Say): SheetWords => ({
     `Licht ändern und neu aufnehmen: ${white} des Ausschnitts sind bei Weiß und ${black} bei Schwarz abgeschnitten, keine Belichtung fasst beides.`,
   allBlack: 'Mit mehr Licht neu aufnehmen: Der Ausschnitt ist überall schwarz.',
 
-  softer: 'Die Lampe weicher machen oder versetzen; oder die Schatten mit einem Reflektor oder einer zweiten Lampe aufhellen.',
+  softer: 'Das Licht weicher machen oder die Lampe versetzen; oder die Schatten mit einem Reflektor oder einer zweiten Lampe aufhellen.',
   beyondWhite: 'Wie weit das Licht über Weiß hinausreicht, steht nicht in der Datei und ist geschätzt: nach der nächsten Aufnahme noch einmal ansehen.',
   beyondBlack: 'Wie tief die Schatten reichen, steht nicht in der Datei und ist geschätzt: nach der nächsten Aufnahme noch einmal ansehen.',
   ifNoGlint: (stops) => `Ist es Haut, Stoff oder weiße Farbe, ${stops} dunkler neu aufnehmen.`,
@@ -54,7 +54,7 @@ export const words = (say: Say): SheetWords => ({
   picture: 'Das Foto mit dem Rahmen um das, was bleibt',
   frame: 'Rahmen des Ausschnitts',
   spotFrame: 'Messfeld',
-  frameKeys: 'Pfeiltasten bewegen den Rahmen, mit der Umschalttaste ändern sie seine Größe; Bild auf und Bild ab vergrößern und verkleinern ihn. Pos 1 behält das ganze Bild.',
+  frameKeys: 'Pfeiltasten bewegen den Rahmen, mit der Umschalttaste ändern sie seine Größe; Bild auf und Bild ab vergrößern und verkleinern ihn. Pos1 behält das ganze Bild.',
   frameAt: (width, height, left, top) => `${width} mal ${height}, ${left} von links, ${top} von oben`,
   cropSize: (size, whole) => `${size} von ${whole}.`,
   cropWhole: (size) => `${size}, das ganze Bild.`,
