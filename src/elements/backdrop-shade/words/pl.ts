@@ -34,7 +34,7 @@ export const words = (say: Say): ShadeWords => ({
     before: (length) => `${length} do przodu`, up: (length) => `${length} w górę`, below: (length) => `${length} w dół`, here: 'przy figurce',
   },
   handle: (name, fromAbove) => `${name}, ${fromAbove ? 'z góry' : 'z boku'}`,
-  keys: 'Przeciągnąć punkt albo przesunąć ją strzałkami: 10 mm na krok, 50 z klawiszem Shift. Miejsca liczy się od środka podstawki.',
+  keys: 'Przeciągnąć punkt albo przesunąć go strzałkami: 10 mm na krok, 50 z klawiszem Shift. Miejsca liczy się od środka podstawki.',
   glossary: 'Szara karta odbija 18% światła; dobrze naświetlona jest średnią szarością, od której liczą się tu EV. Światło główne to najmocniejsza lampa, wypełniające – słabsza, rozjaśniająca cienie. Flaga to karton stojący lampie na drodze, tak by jej światło nie trafiało w tło.',
   shadows: 'Ciemne: pełny cień lampy, którą flaga zasłania najbardziej. Kreskowane: jego miękki brzeg, skąd widać część lampy.',
 

@@ -49,7 +49,7 @@ export const words = (say: Say): PlanWords => ({
     one: 'przysłona przymknięta o 1 skok', few: `przysłona przymknięta o ${written} skoki`, other: `przysłona przymknięta o ${written} skoków`,
   }),
   larger: (clicks, written) => say.plural(clicks, {
-    one: 'przysłona otwarta o 1 skok', few: `przysłona otwarta o ${written} skoki`, other: `przysłona otwarta o ${written} skoków`,
+    one: 'przysłona otwarta szerzej o 1 skok', few: `przysłona otwarta szerzej o ${written} skoki`, other: `przysłona otwarta szerzej o ${written} skoków`,
   }),
   stackTime: (seconds, frames, shutter, settle) => `${seconds} (${frames} × ${shutter} oraz ${settle} na przestawianie i wygaśnięcie drgań między zdjęciami)`,
   back: (length) => `o ${length} dalej`,

@@ -39,7 +39,7 @@ export const words = (say: Say): SheetWords => ({
   markField: {white: 'Biel: od lewej, od góry, rozmiar, px', gray: 'Szarość: od lewej, od góry, rozmiar, px', black: 'Czerń: od lewej, od góry, rozmiar, px'},
   markWanted: (width, height) => `odległość od lewej i od góry, szerokość i wysokość w px, np. 184, 823, 54 × 54, w obrębie ${width} × ${height}`,
 
-  misplaced: 'Ramki nie schodzą od bieli przez szarość do czerni: nie ma pod nimi jeszcze karty, której można ufać.',
+  misplaced: 'Pola pod ramkami nie ciemnieją od bieli przez szarość do czerni: nie ma tam jeszcze karty, której można ufać.',
   trusted: (red, blue) => `Karcie można ufać: szarość jest na swoim miejscu; kanał czerwony pomnożyć przez ${red}, a niebieski przez ${blue}.`,
   trustedOff: (stops, over, red, blue) =>
     `Karcie można ufać: szarość leży o ${stops} ${over ? 'powyżej' : 'poniżej'} swojego miejsca; kanał czerwony pomnożyć przez ${red}, a niebieski przez ${blue}.`,
@@ -49,7 +49,7 @@ export const words = (say: Say): SheetWords => ({
     whiteClipped: 'Nie ufać tej karcie: biel jest przycięta.',
     uneven: (patch, share) => `Nie ufać tej karcie: ${PATCH[patch]} jest nierówna, ${share} od najciemniejszej do najjaśniejszej części.`,
     glare: (lifted) => `Nie ufać tej karcie: ${lifted}, to odblask. Obracać kartę, aż odbicie lampy z niej zejdzie.`,
-    veil: (lifted) => `Nie ufać tej karcie: ${lifted}, to welon rozproszonego światła. Osłonić obiektyw, oczyścić go i nieco obrócić kartę.`,
+    veil: (lifted) => `Nie ufać tej karcie: ${lifted}, to zamglenie od rozproszonego światła. Osłonić obiektyw, oczyścić go i nieco obrócić kartę.`,
   },
   lifted: (stops) => `czerń jest podniesiona o ${stops} względem szarości`,
   liftedAbout: (stops) => `czerń jest podniesiona o około ${stops} względem szarości`,

@@ -70,7 +70,7 @@ export const words = (say: Say): FoldWords => ({
   setStack: (aperture, shutter) => `Ustawić do tego ${aperture} i ${shutter}`,
 
   back: 'Aparat w tył o',
-  slide: 'Przesunięcie pokaże, ile daje krok w tył: obraz zostaje przycięty do tego, co widać teraz.',
+  slide: 'Suwak pokazuje, ile daje krok w tył: obraz zostaje przycięty do tego, co widać teraz.',
   worth: (stops, now, then) => `Daje ${stops} głębi ostrości: strefa ostrości rośnie z ${now} do ${then}, czas bez zmian.`,
   worthWithoutEnd: (stops) => `Daje ${stops} głębi ostrości: strefa ostrości nie kończy się już z tyłu, czas bez zmian.`,
   costs: (share, left, needed) => `Kosztuje ${share} pikseli na szerokość: zostaje ${left}, potrzeba ${needed}.`,
@@ -82,7 +82,7 @@ export const words = (say: Say): FoldWords => ({
   goBackNowhere: 'Cofnąć i przyciąć',
 
   rulerHow: 'Przeciągnąć dwa punkty na dwie kreski podziałki. Obie muszą być w ostrości, w tej samej odległości od aparatu, na linijce ułożonej w poprzek '
-    + 'kadru: wzdłuż linijki, która oddala się od aparatu, skala się zmienia, a dwa punkty nie mówią jak.',
+    + 'kadru: wzdłuż linijki, która oddala się od aparatu, skala się zmienia, a dwa punkty nie mówią, jak.',
   photoLinked: 'Nie otwarto jeszcze zdjęcia. Otworzyć je w wykresie tonów na tej stronie: jest połączony z tym paskiem, więc zdjęcie pojawi się wtedy tutaj.',
   photoAlone: 'Gdy wykres tonów na tej stronie będzie połączony z tym paskiem, otwarte w nim zdjęcie pojawi się tutaj.',
   photo: 'Zdjęcie z dwoma punktami',

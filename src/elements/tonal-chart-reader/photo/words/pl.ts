@@ -25,9 +25,9 @@ export const words = (say: Say): SheetWords => ({
     `Zmienić światło i powtórzyć: ${white} kadru jest przycięte przy bieli, a ${black} przy czerni, żadna ekspozycja nie obejmie obu.`,
   allBlack: 'Powtórzyć z większą ilością światła: cały kadr jest czarny.',
 
-  softer: 'Zmiękczyć lub przesunąć lampę albo rozjaśnić cienie blendą lub drugą lampą.',
-  beyondWhite: 'Jak daleko światło wychodzi poza biel, tego w pliku nie ma i jest to oszacowane: sprawdzić po następnym ujęciu.',
-  beyondBlack: 'Jak głęboko schodzą cienie, tego w pliku nie ma i jest to oszacowane: sprawdzić po następnym ujęciu.',
+  softer: 'Zmiękczyć światło lub przesunąć lampę albo rozjaśnić cienie blendą lub drugą lampą.',
+  beyondWhite: 'Tego, jak daleko światło wychodzi poza biel, nie ma w pliku i trzeba było to oszacować: sprawdzić po następnym ujęciu.',
+  beyondBlack: 'Tego, jak głęboko schodzą cienie, nie ma w pliku i trzeba było to oszacować: sprawdzić po następnym ujęciu.',
   ifNoGlint: (stops) => `Jeśli to skóra, tkanina lub biała farba, powtórzyć o ${stops} ciemniej.`,
   ifFigure: (stops) => `Jeśli to część figurki, powtórzyć o ${stops} jaśniej.`,
   fillLifts: 'Blenda lub druga lampa rozjaśni cienie; większa ekspozycja odbyłaby się kosztem świateł.',
