@@ -137,12 +137,12 @@ describe('a slider', () => {
 
     const chart = await Held.of('tonal-chart-reader', 'input[type=radio][value=colours]');
     const chosen = [];
-    for (const key of ['ArrowRight', 'ArrowDown', 'ArrowLeft', 'ArrowUp', 'ArrowUp']) {
+    for (const key of ['ArrowRight', 'ArrowDown', 'ArrowLeft', 'ArrowUp']) {
       await sendKeys({press: key});
       await chart.el.updateComplete;
       const at = chart.el.shadowRoot?.activeElement as HTMLInputElement;
       chosen.push(at.checked && at.value);
     }
-    expect(chosen, 'round and round').to.deep.equal(['brightness', 'red', 'brightness', 'colours', 'blue']);
+    expect(chosen).to.deep.equal(['brightness', 'red', 'brightness', 'colours']);
   });
 });

@@ -112,7 +112,7 @@ describe('walked through by the tab key, folds opened on the way', () => {
       const [there, back] = [all.filter((stop) => !stop.startsWith('back ')), all.map((stop) => stop.replace(/^back /, ''))];
       let folds = 0;
       const forth = await walk(() => sendKeys({press: 'Tab'}), after, all.length + 9, async (stop) => {
-        if (stop.localName === 'summary') await (folds++ % 2 ? unfold(el, 'Enter', 'Space') : unfold(el, 'Space', 'Enter'));
+        if (stop.localName === 'summary') await (folds++ % 2 ? unfold(el, 'Enter', ' ') : unfold(el, ' ', 'Enter'));
       });
       expect(focused(), 'the focus leaves at the end').to.equal(after);
       const again = await walk(() => chord('Shift', 'Tab'), before, all.length + 9, () => Promise.resolve());
