@@ -41,8 +41,9 @@ describe('axe-core has nothing to say of', () => {
   }
 });
 
-/** Frames and points on a photo, things on a table: sliders by their role, with two ways to go. */
-const TWO_WAYS = '[role=slider][data-thing], [role=slider][data-frame=spot], [role=slider][data-patch], [role=slider][data-end], [role=slider][data-point], [role=slider][data-frame=crop]';
+/** Frames and points on a photo, things on a table, tips of a figure: sliders by their role, with two ways to go. */
+const TWO_WAYS = ['[data-thing]', '[data-grip^=overhang]', '[data-frame]', '[data-patch]', '[data-end]', '[data-point]']
+  .map((held) => `[role=slider]${held}`).join(', ');
 
 describe('by keyboard alone', () => {
   for (const tag of TAGS) {

@@ -120,6 +120,10 @@ describe('a slider', () => {
     expect(await there('backdrop-shade', '[data-thing=lamp0][data-view=plan]', ['ArrowRight', 'ArrowUp', 'PageDown', 'End', 'Home'])).to.deep.equal([
       '230 mm left, 190 mm in front, 300 mm up', '240 mm left, 190 mm in front, 300 mm up', '240 mm left, 240 mm in front, 300 mm up',
       '240 mm left, 2 000 mm behind, 300 mm up', '240 mm left, 2 000 mm in front, 300 mm up']);
+    // Further out at the front is to the left, where the camera stands.
+    expect(await there('shot-plan', '[data-grip=overhang-front]', ['ArrowLeft', 'ArrowUp', 'ArrowRight', 'PageUp', 'End'])).to.deep.equal([
+      '19 mm past the front edge, 20 mm up', '19 mm past the front edge, 21 mm up', '18 mm past the front edge, 21 mm up',
+      '28 mm past the front edge, 21 mm up', '5 000 mm past the front edge, 21 mm up']);
     expect(await there('shot-plan', '[data-grip=overhang-back]', ['ArrowRight', 'ArrowUp', 'ArrowLeft', 'ArrowDown', 'PageUp', 'Home'])).to.deep.equal([
       '27 mm past the back edge, 45 mm up', '27 mm past the back edge, 46 mm up', '26 mm past the back edge, 46 mm up',
       '26 mm past the back edge, 45 mm up', '36 mm past the back edge, 45 mm up', 'does not reach past the base; left and right pull it out']);

@@ -66,7 +66,7 @@ async function unfold(el: LitElement, key: string, other: string): Promise<void>
   const fold = summary.parentElement as HTMLDetailsElement;
   for (const [pressed, open] of [[other, true], [other, false], [key, true]] as const) {
     await sendKeys({press: pressed});
-    expect(fold.open, `${text(summary)} after ${pressed}`).to.equal(open);
+    await waitUntil(() => fold.open === open, `${text(summary)} after '${pressed}' is ${open ? 'open' : 'closed'}`, {timeout: 3000, interval: 10});
   }
   await waitUntil(() => fold.childElementCount > 1, `what ${text(summary)} folds away`, {timeout: 5000, interval: 10});
   await el.updateComplete;
