@@ -253,7 +253,7 @@ f/11, one stop darker"></settings-trail>`);
     dial.meteredShutter = 1 / 16;
     await el.updateComplete;
     // before it is pressed: what will be replaced
-    expect(words(el)).to.contain('the start of the linked dial, instead of f/5.66 at 1/15 s, and what it is set to, instead of f/4 at 1/30 s.');
+    expect(words(el)).to.contain('the start of the dial on this page, instead of f/5.66 at 1/15 s, and what it is set to, instead of f/4 at 1/30 s.');
     const [first, second] = root(el).querySelectorAll<HTMLButtonElement>('.step button');
     const [event] = await Promise.all([oneEvent(el, 'shot-change') as Promise<ShotChangeEvent>, first?.click()]);
     await dial.updateComplete;

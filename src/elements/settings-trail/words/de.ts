@@ -83,9 +83,9 @@ export const words = (say: Say): TrailWords => ({
   dial: 'Aufs Einstellrad',
   dialOf: (step: number) => `Aufs Einstellrad: Schritt ${step}`,
   dialWill: (start: string, setting: string) =>
-    `„Aufs Einstellrad“ macht einen Schritt zum Ausgangspunkt des verbundenen Einstellrads, anstelle von ${start}, und stellt ihn ein, anstelle von ${setting}. Das lässt sich rückgängig machen.`,
+    `„Aufs Einstellrad“ macht einen Schritt zum Ausgangspunkt des Einstellrads auf dieser Seite, anstelle von ${start}, und stellt ihn ein, anstelle von ${setting}. Das lässt sich rückgängig machen.`,
   dialWillBoth: (setting: string) =>
-    `„Aufs Einstellrad“ macht einen Schritt zu Ausgangspunkt und Einstellung des verbundenen Einstellrads, anstelle von ${setting}. Das lässt sich rückgängig machen.`,
+    `„Aufs Einstellrad“ macht einen Schritt zu Ausgangspunkt und Einstellung des Einstellrads auf dieser Seite, anstelle von ${setting}. Das lässt sich rückgängig machen.`,
   dialled: (setting: string) => `Erledigt: Das Einstellrad geht von ${setting} aus.`,
   dialledAsking: (setting: string, light: string) => `Erledigt: Das Einstellrad geht von ${setting} aus; verlangt ist: ${light}.`,
 

@@ -79,7 +79,7 @@ export const words = (say: Say) => ({
     2: 'Up to a quarter of a stop counts as nothing: half a click of the dial.',
     3: 'Up to a sixth of a stop counts as nothing: half a click of the dial.',
   },
-  depthIs: 'Depth counts the stops by which the aperture was closed: with + more from front to back is sharp.',
+  depthIs: 'Depth counts the stops by which the aperture was closed: +1 means that more is sharp from front to back, −1 that less is.',
 
   // what a step says
   carried: (settings: string) => `${settings} as in the step before.`,
@@ -89,13 +89,13 @@ export const words = (say: Say) => ({
   missing: (settings: string) => `Not said up to here: ${settings}. So nothing can be compared.`,
   unread: (texts: string, count: number) => `${texts} ${count > 1 ? 'are' : 'is'} not in use: no setting, or one too many.`,
 
-  // the linked dial
+  // the dial on the same bench
   dial: 'Put on the dial',
   dialOf: (step: number) => `Put on the dial: step ${step}`,
   dialWill: (start: string, setting: string) =>
-    `“Put on the dial” makes a step the start of the linked dial, instead of ${start}, and what it is set to, instead of ${setting}. It can be undone.`,
+    `“Put on the dial” makes a step the start of the dial on this page, instead of ${start}, and what it is set to, instead of ${setting}. It can be undone.`,
   dialWillBoth: (setting: string) =>
-    `“Put on the dial” makes a step the start and the setting of the linked dial, instead of ${setting}. It can be undone.`,
+    `“Put on the dial” makes a step the start and the setting of the dial on this page, instead of ${setting}. It can be undone.`,
   dialled: (setting: string) => `Done: the dial starts from ${setting}.`,
   dialledAsking: (setting: string, light: string) => `Done: the dial starts from ${setting} and is asked for ${light}.`,
 

@@ -84,9 +84,9 @@ export const words = (say: Say): TrailWords => ({
   dial: 'Poner en el dial',
   dialOf: (step: number) => `Poner en el dial: ajuste ${step}`,
   dialWill: (start: string, setting: string) =>
-    `«Poner en el dial» convierte un ajuste en el punto de partida del dial enlazado, en vez de ${start}, y lo deja puesto, en vez de ${setting}. Se puede deshacer.`,
+    `«Poner en el dial» convierte un ajuste en el punto de partida del dial de esta página, en vez de ${start}, y lo deja puesto, en vez de ${setting}. Se puede deshacer.`,
   dialWillBoth: (setting: string) =>
-    `«Poner en el dial» convierte un ajuste en el punto de partida y la posición del dial enlazado, en vez de ${setting}. Se puede deshacer.`,
+    `«Poner en el dial» convierte un ajuste en el punto de partida y la posición del dial de esta página, en vez de ${setting}. Se puede deshacer.`,
   dialled: (setting: string) => `Hecho: el dial parte de ${setting}.`,
   dialledAsking: (setting: string, light: string) => `Hecho: el dial parte de ${setting} y se le pide ${light}.`,
 

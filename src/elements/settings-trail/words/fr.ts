@@ -84,9 +84,9 @@ export const words = (say: Say): TrailWords => ({
   dial: 'Mettre sur le cadran',
   dialOf: (step: number) => `Mettre sur le cadran : étape ${step}`,
   dialWill: (start: string, setting: string) =>
-    `« Mettre sur le cadran » fait d’une étape le départ du cadran lié, au lieu de ${start}, et son réglage, au lieu de ${setting}. Cela peut s’annuler.`,
+    `« Mettre sur le cadran » fait d’une étape le départ du cadran de cette page, au lieu de ${start}, et son réglage, au lieu de ${setting}. Cela peut s’annuler.`,
   dialWillBoth: (setting: string) =>
-    `« Mettre sur le cadran » fait d’une étape le départ et le réglage du cadran lié, au lieu de ${setting}. Cela peut s’annuler.`,
+    `« Mettre sur le cadran » fait d’une étape le départ et le réglage du cadran de cette page, au lieu de ${setting}. Cela peut s’annuler.`,
   dialled: (setting: string) => `Fait : le cadran part de ${setting}.`,
   dialledAsking: (setting: string, light: string) => `Fait : le cadran part de ${setting} ; on lui demande ${light}.`,
 

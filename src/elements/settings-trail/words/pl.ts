@@ -85,9 +85,9 @@ export const words = (say: Say): TrailWords => ({
   dial: 'Na tarczę',
   dialOf: (step: number) => `Na tarczę: krok ${step}`,
   dialWill: (start: string, setting: string) =>
-    `„Na tarczę” czyni krok punktem wyjścia połączonej tarczy, zamiast ${start}, i ustawia go, zamiast ${setting}. Można to cofnąć.`,
+    `„Na tarczę” czyni krok punktem wyjścia tarczy na tej stronie, zamiast ${start}, i ustawia go, zamiast ${setting}. Można to cofnąć.`,
   dialWillBoth: (setting: string) =>
-    `„Na tarczę” czyni krok punktem wyjścia i ustawieniem połączonej tarczy, zamiast ${setting}. Można to cofnąć.`,
+    `„Na tarczę” czyni krok punktem wyjścia i ustawieniem tarczy na tej stronie, zamiast ${setting}. Można to cofnąć.`,
   dialled: (setting: string) => `Gotowe: punkt wyjścia tarczy to ${setting}.`,
   dialledAsking: (setting: string, light: string) => `Gotowe: punkt wyjścia tarczy to ${setting}; ma być ${light}.`,
 
