@@ -1,4 +1,3 @@
-import {exposureStops} from '../../core/exposure/stops.js';
 import {backdropStrip, figureLight, type BackdropLevel} from '../../core/light/backdrop.js';
 import {flagClearance} from '../../core/light/clearance.js';
 import {brightestBelowGray, lightTrade, type Place} from '../../core/light/reach.js';
@@ -9,6 +8,7 @@ import type {Lights, NamedLamp} from '../../core/light/set-text.js';
 import type {Point} from '../../core/light/space.js';
 import {principalToSubject} from '../../core/optics/lens.js';
 import {Problem} from '../../core/problem.js';
+import {exposureAgainstStart} from '../../core/shot/close-up.js';
 import type {Shot} from '../../core/shot/shot.js';
 import {codeFromLinear} from '../../core/tone/light.js';
 
@@ -38,7 +38,7 @@ export interface Reading {
   readonly shot: Shot;
   readonly set: TableSet;
   readonly lamps: readonly NamedLamp[];
-  /** Stops by which the setting exposes more than for the gray card. */
+  /** Stops by which the picture comes out brighter than exposed for the gray card, light lost to close-up counted. */
   readonly offset: number;
   readonly seen: Seen;
   /** Where the backdrop is held to the wish. */
@@ -121,9 +121,7 @@ export function readSet(shot: Shot): Reading {
   const set = setOf(shot);
   const seen = seenOf(shot);
   const {left, right, low, high} = seen;
-  const setting = {aperture: shot.aperture, shutter: shot.shutter, iso: shot.iso};
-  const metered = {aperture: shot.meteredAperture, shutter: shot.meteredShutter, iso: shot.meteredIso};
-  const offset = exposureStops(metered, setting) + 0;
+  const offset = exposureAgainstStart(shot);
   const places = [left, (left + right) / 2, right].flatMap((x) => [low, (low + high) / 2, high].map((z): Place => [x, z]));
   const rows = [high, (low + high) / 2, low].map((z) => backdropStrip(set, left, right, z, CELLS, offset));
   const brighter = (a: BackdropLevel, b: BackdropLevel): BackdropLevel => (b.belowGray < a.belowGray ? b : a);

@@ -1,18 +1,18 @@
 import {Problem} from '../../core/problem.js';
 import type {Limits} from '../../core/exposure/clicks.js';
-import {exposureStops, SETTINGS, type Exposure, type Setting} from '../../core/exposure/stops.js';
+import {SETTINGS, type Exposure, type Setting} from '../../core/exposure/stops.js';
 import {trade, type Trade} from '../../core/exposure/trade.js';
+import {closeUpOf, exposureAgainstStart} from '../../core/shot/close-up.js';
 import type {Shot} from '../../core/shot/shot.js';
-import {closeUpOf} from './close-up.js';
 
 /** How the setting in use stands to the start. */
 export interface Balance {
   readonly start: Exposure;
   readonly setting: Exposure;
   readonly correction: number;
-  /** Stops that close-up takes beyond what it took where the start was metered. What is asked is counted with them. */
+  /** Stops lost to close-up beyond what was lost where the start was metered. What is asked is counted with them. */
   readonly closeUp: number;
-  /** Whether the start was metered by hand, where close-up takes nothing. */
+  /** Whether the start was metered by hand, where nothing is lost to close-up. */
   readonly handHeld: boolean;
   /** Stops by which the setting is brighter (+) or darker (−) than asked. */
   readonly off: number;
@@ -72,7 +72,7 @@ export function balanceOf(shot: Shot): Balance {
     const {limits: _limits, ...unlimited} = requestOf(shot, pay);
     result = trade({...unlimited, change});
   }
-  const off = exposureStops(start, setting) - correction - closeUp + 0;
+  const off = exposureAgainstStart(shot) - correction + 0;
   return {
     start, setting, correction, closeUp, handHeld: shot.meteredMagnification === 0, off, pay, trade: result, even: Math.abs(off) <= 0.5 / shot.clicksPerStop + NOTHING,
   };

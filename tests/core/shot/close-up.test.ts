@@ -1,0 +1,33 @@
+import fc from 'fast-check';
+import {describe, expect, it, test} from 'vitest';
+import {closeUpOf, exposureAgainstStart} from '../../../src/core/shot/close-up.js';
+import {completeShot} from '../../../src/core/shot/shot.js';
+
+describe('closeUpOf', () => {
+  it('is nothing where the camera stands where it was metered, and where nothing is said of that', () => {
+    expect(closeUpOf(completeShot({}))).toBe(0);
+    expect(closeUpOf(completeShot({sensorWidth: 36, fieldWidth: 72, meteredMagnification: 0.5}))).toBe(0);
+  });
+  it('is two stops at life size, metered by hand', () => {
+    // Textbooks on close-up: at life size two stops more are needed. From memory.
+    expect(closeUpOf(completeShot({sensorWidth: 36, fieldWidth: 36, meteredMagnification: 0}))).toBeCloseTo(2, 12);
+  });
+  it('is less than nothing further back than metered', () => {
+    expect(closeUpOf(completeShot({sensorWidth: 36, fieldWidth: 72, meteredMagnification: 1}))).toBeLessThan(0);
+  });
+});
+
+test('what settings give more than close-up loses comes out brighter than the start', () => {
+  // Metered by hand at f/8 1/4 s; from life size f/8 at 1 s, two stops more, is the same picture.
+  const start = {aperture: 8, shutter: 0.25, iso: 100, meteredShutter: 0.25, sensorWidth: 36, fieldWidth: 36, meteredMagnification: 0};
+  expect(exposureAgainstStart(completeShot({...start, shutter: 1}))).toBeCloseTo(0, 12);
+  expect(exposureAgainstStart(completeShot(start))).toBeCloseTo(-2, 12);
+  expect(exposureAgainstStart(completeShot({...start, fieldWidth: 1e9}))).toBeCloseTo(0, 6);
+});
+
+test('a stop more of time is a stop brighter, wherever the camera stands', () => {
+  fc.assert(fc.property(fc.double({min: 20, max: 2000, noNaN: true}), fc.double({min: 0, max: 2, noNaN: true}), (fieldWidth, meteredMagnification) => {
+    const shot = completeShot({fieldWidth, meteredMagnification, meteredShutter: 0.25, shutter: 0.25});
+    expect(exposureAgainstStart({...shot, shutter: 0.5}) - exposureAgainstStart(shot)).toBeCloseTo(1, 9);
+  }));
+});
