@@ -85,12 +85,15 @@ function describeMove(
   before: TableSet, after: TableSet, places: readonly Place[],
   move: Pick<SetMove, 'thing' | 'index' | 'from' | 'to' | 'distance'>,
 ): SetMove {
-  const kept = figureShares(before);
   return {
-    ...move, set: after, belowGray: brightestBelowGray(after, places),
-    keepsLight: figureShares(after).every((share, lamp) => share >= (kept[lamp] as number) - 1e-9),
+    ...move, set: after, belowGray: brightestBelowGray(after, places), keepsLight: keepsLight(after, figureShares(before)),
     ...lightTrade(before, after),
   };
+}
+
+/** @param kept - shares of the lamps that the figure sees before */
+function keepsLight(after: TableSet, kept: readonly number[]): boolean {
+  return figureShares(after).every((share, lamp) => share >= (kept[lamp] as number) - 1e-9);
 }
 
 function byCost(a: SetMove, b: SetMove): number {
@@ -98,15 +101,19 @@ function byCost(a: SetMove, b: SetMove): number {
 }
 
 /** Shares of the way from lamp to backdrop at which a new flag is tried. */
-const TRIES = [0.1, 0.2, 0.3, 0.4, 0.5, 0.6, 0.7, 0.8];
+const TRIES = Array.from({length: 16}, (_, at) => (at + 2) / 20);
+
+/** Shares of its width or height by which a card that stands in the way is cut back, the least that frees it first. */
+const CUTS = Array.from({length: 12}, (_, at) => (at + 1) / 20);
 
 /**
  * The smallest new card that hides one lamp wholly from some places on the backdrop, takes nothing from the figure
- * and stands where {@link isFree} lets it. Tried are cards square to the light, upright and level ones, at eight
- * distances.
+ * and stands where {@link isFree} lets it. Tried are cards square to the light, upright and level ones, at
+ * sixteen distances. Where none of them can stand, one of their sides is cut back until it can, and of such cards the
+ * one that leaves the backdrop darkest is taken.
  * @param lamp - which one, in the order of the set
  * @param places - on the backdrop, at least one
- * @returns the move, with the card as the last flag of its set; `null` when there is no such card
+ * @returns the move, with the card as the last flag of its set; `null` when no such card makes the backdrop darker
  * @throws {Problem} naming `lamp` when there is no such lamp, or as {@link brightestBelowGray}
  */
 export function suggestFlag(
@@ -117,19 +124,34 @@ export function suggestFlag(
   const points = places.map(([x, z]): Point => [x, set.backdrop.distance, z]);
   const middle = scaled(points.reduce((sum, point) => along(sum, point, 1)), 1 / points.length);
   const way = minus(middle, source.position);
+  const kept = figureShares(set);
+  const fits = (flag: Flag): boolean => {
+    const after = {...set, flags: [...set.flags, flag]};
+    return isFree(set, after, places, room) && keepsLight(after, kept);
+  };
   const cards = [way, FACING_CAMERA, FACING_UP].flatMap((facing) =>
-    TRIES.map((share) => cardAcross(lampCorners(source), points, facing, along(source.position, way, share))));
-  return cards.filter((flag) => flag !== null)
-    .map((flag) => ({flag, after: {...set, flags: [...set.flags, flag]}}))
-    .filter(({after}) => isFree(set, after, places, room))
-    .map(({flag, after}) => ({size: flag.width * flag.height, move: describeMove(set, after, places,
-      {thing: 'new-flag', index: lamp, from: flag.position, to: flag.position, distance: 0})}))
-    .filter(({move}) => move.keepsLight)
-    .sort((a, b) => a.size - b.size)[0]?.move ?? null;
+    TRIES.map((share) => cardAcross(lampCorners(source), points, facing, along(source.position, way, share)))).filter((flag) => flag !== null);
+  const moveTo = (flag: Flag): SetMove => describeMove(set, {...set, flags: [...set.flags, flag]}, places,
+    {thing: 'new-flag', index: lamp, from: flag.position, to: flag.position, distance: 0});
+  const [smallest] = cards.filter(fits).sort((a, b) => a.width * a.height - b.width * b.height);
+  if (smallest) return moveTo(smallest);
+  const now = brightestBelowGray(set, places);
+  const cut = cards.flatMap((card) => SIDES.flatMap((side) => cutsOf(card, side).find(fits) ?? []));
+  return cut.map(moveTo).filter(({belowGray}) => belowGray > now).sort((a, b) => b.belowGray - a.belowGray)[0] ?? null;
 }
 
 const FACING_CAMERA: Point = [0, -1, 0];
 const FACING_UP: Point = [0, 0, 1];
+
+/** A card's two directions, either way. */
+const SIDES = [['width', 1], ['width', -1], ['height', 1], ['height', -1]] as const;
+
+/** A card with less and less of it on one side; the other edge stays where it is. */
+function cutsOf(card: Flag, [size, away]: typeof SIDES[number]): readonly Flag[] {
+  const axis = cardAxes(direction('flag-facing', card.facing))[size === 'width' ? 0 : 1];
+  return CUTS.map((share) => (
+    {...card, [size]: card[size] * (1 - share), position: along(card.position, axis, away * card[size] * share / 2)}));
+}
 
 /** More than the bare shadow on every side, mm: a hand's accuracy in placing a card. Our choice. */
 const MARGIN = 5;

@@ -57,6 +57,54 @@ describe('suggestFlag, in the rendered set that an overhead lamp spoils', () => 
   });
 });
 
+/** An invented pair of soft boxes in front of a small figure, close before a card, and the camera that sees both. */
+const TIGHT: TableSet = {
+  lamps: [
+    {kind: 'rectangle', width: 180, height: 180, position: [-230, -200, 300], aim: [0, 0, 45], power: 0},
+    {kind: 'rectangle', width: 420, height: 420, position: [360, -330, 180], aim: [0, 0, 45], power: -1.5},
+  ],
+  flags: [], camera: [0, -380, 47.5],
+  figure: {card: [0, 0, 47.5], facing: [0, -1, 0], least: [-45, -45, 0], most: [45, 45, 95]},
+  backdrop: {distance: 300, reflectance: 0.04},
+};
+const SEEN: readonly Place[] = [-170, 0, 170].flatMap((x) => [20, 90, 160].map((z): Place => [x, z]));
+
+describe('suggestFlag, where no card can hide all of a lamp', () => {
+  const move = suggestFlag(TIGHT, 0, SEEN) as SetMove;
+  const [card] = move.set.flags as [TableSet['flags'][number]];
+
+  it('finds the card that hides most of it, cut back to where it can stand', () => {
+    const without = brightestBelowGray({...TIGHT, lamps: TIGHT.lamps.slice(1)}, SEEN);
+    expect(move.belowGray).toBeGreaterThan(brightestBelowGray(TIGHT, SEEN) + 2);
+    // Against the gray card, which the key still lights: more than the fill alone would leave.
+    expect(move.belowGray).toBeGreaterThan(without);
+    const key = TIGHT.lamps[0] as TableSet['lamps'][number];
+    const left = SEEN.map(([x, z]) => castRays(key, [x, 300, z], [0, -1, 0], [card]).share);
+    expect(Math.max(...left)).toBeGreaterThan(0);
+    expect(Math.max(...left)).toBeLessThan(0.15);
+  });
+  it('leaves the figure all of every lamp, by ray-cast', () => {
+    for (const lamp of TIGHT.lamps) {
+      for (const x of [-45, 45]) {
+        for (const y of [-45, 45]) {
+          for (const z of [0, 95]) expect(castRays(lamp, [x, y, z], [0, -1, 0], [card]).share).toBe(1);
+        }
+      }
+    }
+  });
+  it('keeps the card out of the picture: no line from the camera to what it sees meets it', () => {
+    const [x, y, z] = TIGHT.camera as Point;
+    const [left, right] = [card.position[0] - card.width / 2, card.position[0] + card.width / 2];
+    const [low, high] = [card.position[2] - card.height / 2, card.position[2] + card.height / 2];
+    expect(card.facing.map(Math.abs)).toEqual([0, 1, 0]); // upright, so that it lies at one depth
+    for (const [toX, toZ] of SEEN) {
+      const share = (card.position[1] - y) / (300 - y);
+      const at = [x + (toX - x) * share, z + (toZ - z) * share] as const;
+      expect(at[0] > left && at[0] < right && at[1] > low && at[1] < high).toBe(false);
+    }
+  });
+});
+
 describe('suggestMoves', () => {
   const wish = brightestBelowGray(flagged, PLACES) + 0.3;
   const moves = suggestMoves(flagged, PLACES, wish);
