@@ -43,22 +43,22 @@ function trustedWorker() {
   return {
     name: 'trusted-worker',
     transform(code, id) {
-      if (!id.endsWith('/src/photo/line.ts')) return null;
-      if (!code.includes(expression)) this.error(`line.ts has no “${expression}…” any more`);
+      if (!id.endsWith('/dist/photo/line.js')) return null;
+      if (!code.includes(expression)) this.error(`line.js has no “${expression}…” any more`);
       return {code: code.replace(expression, "new Worker(trusted(new URL('./photo-worker.js', import.meta.url).href), "), map: null};
     },
   };
 }
 
 /**
- * Files for a bare script tag: Lit inside. One build with many inputs, so that two elements on a page share one
+ * Files for a bare script tag: those modules with Lit inside. One build with many inputs, so that two elements on a page share one
  * chunk and load Lit once. Names stay from build to build, except of what is shared. Flat, because the worker is found beside the file that asks for it.
  */
 const standalone = {
   input: {
-    all: 'src/elements/all.ts',
-    'photo-worker': 'src/photo/photo-worker.ts',
-    ...Object.fromEntries(tags.map((tag) => [tag, `src/elements/${tag}/define.ts`])),
+    all: 'dist/elements/all.js',
+    'photo-worker': 'dist/photo/photo-worker.js',
+    ...Object.fromEntries(tags.map((tag) => [tag, `dist/elements/${tag}/define.js`])),
   },
   output: {
     dir: 'dist/standalone', format: 'es', entryFileNames: '[name].js', chunkFileNames: chunkName,
@@ -67,9 +67,6 @@ const standalone = {
   plugins: [
     nodeResolve({browser: true, exportConditions: ['production']}),
     commonjs(),
-    typescript({
-      tsconfig: 'tsconfig.build.json', compilerOptions: {outDir: 'dist/standalone', declaration: false, sourceMap: false},
-    }),
     trustedWorker(),
     minifyTemplates(),
     chunkList(),

@@ -2,10 +2,10 @@
 import {createHash} from 'node:crypto';
 import {gzipSync} from 'node:zlib';
 
-/** Words of a whole element: /src/elements/stop-trade-dial/words/de.ts. */
-const WORDS = /\/src\/elements\/([\w-]+)\/words\/([\w-]+)\.ts$/;
-/** Words of a part of one that is fetched later: /src/elements/tonal-chart-reader/photo/words/de.ts. */
-const PART_WORDS = /\/src\/elements\/([\w-]+(?:\/[\w-]+)+)\/words\/([\w-]+)\.ts$/;
+/** Words of a whole element: /dist/elements/stop-trade-dial/words/de.js. */
+const WORDS = /\/dist\/elements\/([\w-]+)\/words\/([\w-]+)\.js$/;
+/** Words of a part of one that is fetched later: /dist/elements/tonal-chart-reader/photo/words/de.js. */
+const PART_WORDS = /\/dist\/elements\/([\w-]+(?:\/[\w-]+)+)\/words\/([\w-]+)\.js$/;
 
 /**
  * A file that is fetched when it is needed is called after what it is: `stop-trade-dial.de.js` for the words of an element,
@@ -21,7 +21,7 @@ export function chunkName({facadeModuleId, moduleIds}) {
   if (!facadeModuleId) return languages.size === 1 && language ? `words.${language}.js` : 'shared-[hash].js';
   const [, folder, spoken] = WORDS.exec(facadeModuleId) ?? [];
   if (spoken) return folder === 'shared' ? `words.${spoken}.js` : `${folder}.${spoken}.js`;
-  const [, place, own, inner] = /\/src\/(elements|core|photo)\/(?:(.+)\/)?([\w-]+)\.ts$/.exec(facadeModuleId) ?? [];
+  const [, place, own, inner] = /\/dist\/(elements|core|photo)\/(?:(.+)\/)?([\w-]+)\.js$/.exec(facadeModuleId) ?? [];
   if (place) return `${place === 'elements' ? own.replaceAll('/', '.') : place}.${inner}.js`;
   const [, name] = /\/node_modules\/((?:@[^/]+\/)?[^/]+)\/(?!.*\/node_modules\/)/.exec(facadeModuleId) ?? [];
   return name ? `${name.replace('@', '').replace('/', '-')}.js` : 'shared-[hash].js';

@@ -6,12 +6,12 @@ import {transform} from 'esbuild';
 
 const TAGS = new Set(['css', 'html', 'svg']);
 
-/** A Rollup plugin; wants plain JavaScript, so it goes after the TypeScript plugin. */
+/** A Rollup plugin; for plain JavaScript. */
 export function minifyTemplates() {
   return {
     name: 'minify-templates',
     async transform(code, id) {
-      if (!id.includes('/src/elements/') || !/\b(css|html|svg)\s*`/.test(code)) return null;
+      if (!id.includes('/dist/elements/') || !/\b(css|html|svg)\s*`/.test(code)) return null;
       const templates = [];
       walk(this.parse(code), (node) => {
         if (node.type === 'TaggedTemplateExpression' && TAGS.has(node.tag.name)) templates.push(node);
