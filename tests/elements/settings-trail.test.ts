@@ -46,6 +46,26 @@ describe('settings-trail', () => {
     await expect(await fixture(html`<settings-trail></settings-trail>`)).to.be.accessible();
   });
 
+  it('explains the first step that fails first, and gives the focus back to the way that is taken back', async () => {
+    // Invented.
+    const el = await fixture<SettingsTrail>(html`<settings-trail
+      steps='Start at f/11, 1/4 s ISO 100. Then close to f/16 at 1/2. Open up to f/5.6 at 1/15, one stop darker. Then 0"6 at f 11.'></settings-trail>`);
+    expect(verdict(el)).to.equal('2 steps of 4 do not balance. Step 3 does not balance: f/5.6 at 1/15 s is as bright as step 2; '
+      + '1 stop darker was meant. It would balance with 1/30.');
+    expect(ways(el).map((way) => plain(way.textContent))).to.deep.equal(['Step 3: 1/30 for 1/15 brings the light that was meant, 1 stop darker']);
+    // Two slips, each with a way of its own; the second one is pressed, by keys.
+    el.steps = 'f/2.8 1/25; f/11 1/6; f/5.6 1/6; f/13 1/8';
+    await el.updateComplete;
+    const [, second] = ways(el);
+    const text = second?.textContent;
+    second?.focus();
+    await sendKeys({press: 'Enter'});
+    await waitUntil(() => root(el).activeElement?.closest('.ways'), 'the next way has the focus');
+    root(el).querySelector<HTMLElement>('.undo-mend')?.focus();
+    await sendKeys({press: 'Enter'});
+    await waitUntil(() => root(el).activeElement?.textContent === text, 'the way that was pressed has the focus');
+  });
+
   it('invites to write where there is nothing, with the field open', async () => {
     const el = await fixture<SettingsTrail>(html`<settings-trail></settings-trail>`);
     expect(verdict(el)).to.contain('Write or paste settings');

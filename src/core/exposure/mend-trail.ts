@@ -26,12 +26,15 @@ export interface Mend extends Place {
   readonly stops: number;
   /** Steps, by index, that then do what was meant. */
   readonly repairs: readonly number[];
-  /** Others that mend as much. */
+  /** Others that mend the same steps. */
   readonly others: readonly Mend[];
 }
 
 /** Slips that a reader would follow up in one list. */
 const MOST = 12;
+
+/** Binary rounding, in stops. */
+const NOTHING = 1e-9;
 
 type Candidate = Omit<Mend, 'repairs' | 'others'> & {readonly wasAs?: ReadAs};
 
@@ -78,48 +81,81 @@ function mended(found: readonly FoundStep[], {step, setting, value, start, end, 
 /** A sixth written for six tenths is the commonest slip. */
 const isTenths = ({wasAs, how}: Candidate): boolean => wasAs === 'fraction' && how === 'seconds';
 
-/** Candidates that repair something and break nothing, the best first. */
-function ranked(found: readonly FoundStep[], frame: Frame, candidates: readonly Candidate[]): readonly Mend[] {
-  const before = brokenSteps(judge(found, frame));
-  const rated = candidates.flatMap((candidate) => {
-    const judged = judge(mended(found, candidate), frame);
-    const after = brokenSteps(judged);
-    if (after.length >= before.length || !after.every((at) => before.includes(at))) return [];
-    const left = judged.reduce((sum, {link}) => sum + Math.abs(link?.off ?? 0), 0);
-    return [{candidate, left, repairs: before.filter((at) => !after.includes(at))}];
-  });
-  rated.sort((one, two) => two.repairs.length - one.repairs.length
+interface Rated {
+  readonly candidate: Candidate;
+  readonly repairs: readonly number[];
+  /** Stops by which the trail is off then, in all. */
+  readonly left: number;
+}
+
+/**
+ * What a candidate would do for a trail; none that breaks a step, or that puts one further off which comes before all
+ * that it repairs.
+ */
+function rated(found: readonly FoundStep[], frame: Frame, candidate: Candidate): readonly Rated[] {
+  const [before, judged] = [judge(found, frame), judge(mended(found, candidate), frame)];
+  const [broken, after] = [brokenSteps(before), brokenSteps(judged)];
+  const repairs = broken.filter((at) => !after.includes(at));
+  const [first] = repairs;
+  const off = (links: typeof judged, at: number): number => Math.abs(links[at]?.link?.off ?? 0);
+  if (first === undefined || !after.every((at) => broken.includes(at) && (at > first || off(judged, at) <= off(before, at) + NOTHING))) return [];
+  return [{candidate, repairs, left: judged.reduce((sum, _, at) => sum + off(judged, at), 0)}];
+}
+
+const sameSteps = (one: readonly number[], two: readonly number[]): boolean => one.join() === two.join();
+
+/**
+ * Candidates that repair something and break nothing, the best first, and only those that repair the same as it.
+ * @param inTurn - whether the first step that fails counts before all that can be repaired at once
+ */
+function ranked(found: readonly FoundStep[], frame: Frame, candidates: readonly Candidate[], inTurn: boolean): readonly Mend[] {
+  const all = candidates.flatMap((candidate) => rated(found, frame, candidate));
+  all.sort((one, two) => (inTurn ? (one.repairs[0] as number) - (two.repairs[0] as number) : 0)
+    || two.repairs.length - one.repairs.length
     || Number(isTenths(two.candidate)) - Number(isTenths(one.candidate))
     || one.left - two.left || Math.abs(one.candidate.stops) - Math.abs(two.candidate.stops));
-  return rated.filter(({repairs}) => repairs.length === rated[0]?.repairs.length)
+  return all.filter(({repairs}) => sameSteps(repairs, all[0]?.repairs ?? []))
     .map(({candidate: {wasAs: _wasAs, ...mend}, repairs}) => ({...mend, repairs, others: []}));
+}
+
+/** Mends that do what they say when each is made first, those of the first step that fails before others. */
+function madeFirst(found: readonly FoundStep[], frame: Frame, mends: readonly Mend[]): readonly Mend[] {
+  const alone = (mend: Mend): readonly Mend[] => rated(found, frame, mend).map(({repairs}) => ({...mend, repairs}));
+  return mends.flatMap(alone).map((mend) => ({
+    ...mend, others: mend.others.flatMap(alone).filter(({step, setting, value, repairs}) => sameSteps(repairs, mend.repairs)
+      && !(step === mend.step && setting === mend.setting && value === mend.value)),
+  })).sort((one, two) => (one.repairs[0] as number) - (two.repairs[0] as number));
 }
 
 /**
  * The fewest slips that explain a trail which does not balance: one slip that mends both its neighbours is named once.
- * Where no reading of the digits helps, the time that would balance is given.
+ * Where no reading of the digits helps, the time that would balance is given, the first step that fails before others:
+ * what comes after it is held to what it then says.
  * @param found - the steps as written
- * @returns mends in the order in which they are best made; each repairs at least one step and breaks none
+ * @returns mends, those of the first step that fails first; each, made alone, repairs at least one step, breaks none
+ *   and puts none before it further off
  */
 export function findMends(found: readonly FoundStep[], frame: Frame, clicksPerStop: ClicksPerStop): readonly Mend[] {
   const mends: Mend[] = [];
   let now = found;
-  const makeBest = (candidates: readonly Candidate[]): boolean => {
-    const [best, ...others] = ranked(now, frame, candidates);
+  const makeBest = (candidates: readonly Candidate[], inTurn: boolean): boolean => {
+    const [best, ...others] = ranked(now, frame, candidates, inTurn);
     if (!best || mends.length >= MOST) return false;
     mends.push({...best, others: others.slice(0, 2)});
     now = mended(now, best);
     return true;
   };
-  while (makeBest(now.flatMap(misreadings)));
-  const judged = judge(now, frame);
-  const needed = brokenSteps(judged).flatMap((at) => [at, at - 1].flatMap((which) => {
-    const [step, exposure, off] = [now[which], judged[which]?.exposure, judged[at]?.link?.off];
-    if (!step || !exposure || typeof off !== 'number') return [];
-    return [neededTime(step, which, exposure, which === at ? off : -off, clicksPerStop)];
-  }));
-  while (makeBest(needed.filter(({step}) => !mends.some((mend) => mend.step === step && mend.setting === 'shutter'))));
-  return mends;
+  const needed = (): readonly Candidate[] => {
+    const judged = judge(now, frame);
+    return brokenSteps(judged).flatMap((at) => [at, at - 1].flatMap((which) => {
+      const [step, exposure, off] = [now[which], judged[which]?.exposure, judged[at]?.link?.off];
+      if (!step || !exposure || typeof off !== 'number') return [];
+      return [neededTime(step, which, exposure, which === at ? off : -off, clicksPerStop)];
+    })).filter(({step}) => !mends.some((mend) => mend.step === step && mend.setting === 'shutter'));
+  };
+  while (makeBest(now.flatMap(misreadings), false));
+  while (makeBest(needed(), true));
+  return madeFirst(found, frame, mends);
 }
 
 /**

@@ -18,7 +18,7 @@ export interface Trail {
   readonly isoSaid: boolean;
   /** Steps, by index, that do not do what was meant. */
   readonly broken: readonly number[];
-  /** Slips that would explain it, each with its mend; the one that mends most first. */
+  /** Slips that would explain it, each with its mend; those of the first step that fails first. */
   readonly mends: readonly Mend[];
   /** Stops that count as nothing: half a click of the dial. */
   readonly tolerance: number;

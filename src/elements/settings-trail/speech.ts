@@ -74,13 +74,12 @@ function allWell(words: TrailWords, {steps}: Trail, judged: number): string {
   return links.every(({meant}) => meant?.wish === 0) ? words.allSame(steps.length) : words.allAsMeant(steps.length);
 }
 
-/** What is wrong, and the slip that would explain it best. */
+/** The first step that is wrong, and the slip that would explain it best. */
 function brokenWords(words: TrailWords, trail: Trail, first: number): readonly string[] {
-  const {steps, broken, mends: [mend]} = trail;
+  const {steps, broken, mends} = trail;
   const count = broken.length > 1 ? words.severalOff(broken.length, steps.length) : '';
-  if (!mend) return [count, offWords(words, trail, first)];
-  const shown = mend.repairs.includes(mend.step) ? mend.step : mend.repairs[0] ?? first;
-  return [count, offWords(words, trail, shown), mendSentence(words, trail, mend)];
+  const mend = mends.find(({repairs}) => repairs.includes(first));
+  return [count, offWords(words, trail, first), mend ? mendSentence(words, trail, mend) : ''];
 }
 
 export function verdictWords(words: TrailWords, trail: Trail): string {

@@ -206,6 +206,16 @@ describe('mends', () => {
     expect(trail('f/8 0"3\nf/11 1/6\nf/11\nf/16 1.3 s').mends).toMatchObject([{step: 1, text: '0"6', repairs: [1, 3]}]);
   });
 
+  it('goes by the first step that fails, and offers nothing that puts it further off', () => {
+    // Invented: step 3 was to be a stop darker, and step 4 follows whatever it says.
+    const read = trail('Start at f/11, 1/4 s ISO 100. Then close to f/16 at 1/2. Open up to f/5.6 at 1/15, one stop darker. Then 0"6 at f 11.');
+    expect(read.broken).toEqual([2, 3]);
+    expect(read.mends).toMatchObject([{step: 2, was: '1/15', text: '1/30', how: 'needed', repairs: [2], others: []}]);
+    const after = trail(mendText(read.text, read.mends[0] as typeof read.mends[0] & object));
+    expect(after.broken).toEqual([3]);
+    expect(after.mends).toMatchObject([{step: 3, was: '0"6', text: '1/8', how: 'needed', repairs: [3]}]);
+  });
+
   it('finds a lost point and overlooked seconds', () => {
     expect(trail('f/56 1/60\nf/8 1/30').mends).toMatchObject([{step: 0, was: 'f/56', text: 'f/5.6', how: 'point-lost'}]);
     expect(trail('f/8 13 s\nf/11 25').mends).toMatchObject([{step: 1, was: '25', text: '25"', how: 'seconds'}]);
@@ -266,6 +276,21 @@ describe('laws', () => {
       expect(read.mends[0]).toMatchObject({step: slip, value: expect.closeTo(steps[slip]?.shutter ?? NaN, 9), repairs: read.broken});
       expect(trail(mendText(read.text, read.mends[0] as typeof read.mends[0] & object)).broken).toEqual([]);
     }), {numRuns: 60});
+  });
+
+  test('every mend that is offered does what it says when it is made first', () => {
+    const times = fc.constantFrom('1/60', '1/25', '1/15', '1/6', '0"6', '1/4', '1/2', '1"3');
+    const line = fc.tuple(fc.constantFrom('f/2.8', 'f/5.6', 'f/8', 'f/11', 'f/16'), times, fc.constantFrom('', ' one stop darker', ' +1'));
+    fc.assert(fc.property(fc.array(line, {minLength: 2, maxLength: 6}), (lines) => {
+      const read = trail(lines.map(([aperture, time, light]) => `${aperture} ${time}${light}`).join('\n'));
+      for (const mend of read.mends.flatMap((each) => [each, ...each.others])) {
+        const after = trail(mendText(read.text, mend));
+        expect(after.broken).toEqual(read.broken.filter((at) => !mend.repairs.includes(at)));
+        for (const at of after.broken.filter((broken) => broken < (mend.repairs[0] as number))) {
+          expect(Math.abs(after.steps[at]?.link?.off ?? 0)).toBeLessThanOrEqual(Math.abs(read.steps[at]?.link?.off ?? 0) + 1e-9);
+        }
+      }
+    }));
   });
 
   test('a trail reads back after it was written, settings and wishes', () => {
