@@ -42,7 +42,8 @@ export function readIso(text: string, clicksPerStop: ClicksPerStop = 3): Reading
 }
 
 /**
- * A number of stops: `+2`, `-1 1/3`, `−2/3`, `+0,7`, `1.3`, `1 stop`, `2 EV`, `2/3 under`, `1 1/3 IL`. Decimals ending as bodies
+ * A number of stops: `+2`, `-1 1/3`, `−2/3`, `+0,7`, `1.3`, `1 stop`, `2 EV`, `2/3 under`, `1 1/3 IL`, `2/3 de paso`,
+ * `1/3 d’IL`. Decimals ending as bodies
  * print thirds (.3, .6, .7, .33, .66, .67) are taken as thirds.
  * @param text - as typed, any length
  * @returns stops; `under` and `darker` turn a number without a sign negative. Whether it is what a meter shows or what
@@ -51,7 +52,7 @@ export function readIso(text: string, clicksPerStop: ClicksPerStop = 3): Reading
  */
 export function readCorrection(text: string): number | Problem {
   const wanted = 'a number of stops such as +1 1/3';
-  const parts = /^([+±-]?)\s*([^a-z]*?)\s*(?:stops?|ev|il|blenden?|blendenstufen?|pasos?|diaphs?)?\s*(?:(under|darker|down)|over|brighter|up)?$/i;
+  const parts = /^([+±-]?)\s*([^a-z]*?)\s*(?:(?:de\s+|d\s?')?(?:stops?|ev|il|blenden?|blendenstufen?|pasos?|diaphs?))?\s*(?:(under|darker|down)|over|brighter|up)?$/i;
   const [, sign = '', amount = '', down] = parts.exec(plainMarks(settingText(text))) ?? [];
   const number = /[+±-]/.test(amount) ? undefined : readNumber(amount);
   if (number === undefined || number > 30) return new Problem('correction', text, wanted);

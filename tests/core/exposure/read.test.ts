@@ -57,6 +57,7 @@ describe('a correction', () => {
     ['+ 1/3', 1 / 3],
     ['2 stops under', -2], ['2/3 under', -2 / 3], ['1 over', 1], ['1 stop brighter', 1], ['-1 under', -1],
     ['1 1/3 IL', 4 / 3], ['−1 Blende', -1], ['2 Blendenstufen', 2], ['-2/3 paso', -2 / 3], ['+0,7 EV', 2 / 3], // as German, French, Spanish and Polish have it
+    ['2/3 de paso', 2 / 3], ['-1/3 de paso', -1 / 3], ['1/3 d\'IL', 1 / 3], ['+1/3 d’IL', 1 / 3], ['1,5 pasos', 1.5], // a part of one, as Spanish and French have it
     ['±0', 0], ['0', 0], ['-0', 0],
   ])('%s', (text, stops) => {
     expect(readCorrection(text)).toBeCloseTo(stops, 12);
@@ -66,7 +67,7 @@ describe('a correction', () => {
     for (const text of ['-0', '−0.0', '0 under']) expect(Object.is(readCorrection(text), 0), text).toBe(true);
   });
 
-  it.each(['', '+', 'x', '--2', '1/0', '2 f', '99', '1e1', 'stops', '+1/60 s'])(
+  it.each(['', '+', 'x', '--2', '1/0', '2 f', '99', '1e1', 'stops', '+1/60 s', '2 de', 'de paso', '2 d’'])(
     'says what would do instead of “%s”', (text) => {
       expect(readCorrection(text)).toEqual(new Problem('correction', text, 'a number of stops such as +1 1/3'));
     });
