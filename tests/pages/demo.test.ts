@@ -30,6 +30,25 @@ async function openDemo() {
 
 const verdict = (el: Element) => el.shadowRoot?.querySelector('.verdict')?.textContent?.replace(/\s+/g, ' ').trim() ?? '';
 const words = (el: Element) => el.shadowRoot?.textContent?.replace(/\s+/g, ' ') ?? '';
+/** Everything an element shows, values of its fields included. */
+const shownBy = (node: Node): string => [...node.childNodes].map((child) => {
+  if (child.nodeType === 3) return child.textContent ?? '';
+  const {localName, value} = child as HTMLInputElement;
+  return localName === 'style' ? '' : ['input', 'select', 'textarea'].includes(localName) ? `[${value}]` : shownBy(child);
+}).join(' ').replace(/\s+/g, ' ');
+
+/** What all checks that are alive show, once it has been the same for a while. */
+async function settled({document: page, customElements: known}: Window & typeof globalThis): Promise<Record<string, string>> {
+  const all = () => Object.fromEntries([...page.querySelectorAll('main [bench]')].filter(({localName}) => known.get(localName))
+    .map(({localName, shadowRoot}) => [localName, shadowRoot ? shownBy(shadowRoot) : '']));
+  for (let [before, same] = ['', 0]; same < 8;) {
+    await new Promise((resolve) => { setTimeout(resolve, 80); });
+    const now = JSON.stringify(all());
+    [before, same] = [now, now === before ? same + 1 : 0];
+  }
+  return all();
+}
+
 const seen = (what: () => boolean, why: string) => waitUntil(what, why, {timeout: 10_000});
 
 describe('the demo, as built', () => {
@@ -90,6 +109,50 @@ describe('the demo, as built', () => {
     chart.dispatchEvent(new page.DragEvent('drop', {dataTransfer: files, bubbles: true, cancelable: true}));
     await seen(() => words(chart).includes('notes.jpg'), 'the file is named');
     expect(verdict(chart)).to.equal(before);
+  });
+
+  for (const order of ['as they stand', 'the last one first']) {
+    it(`opening every fold, ${order}, changes nothing that another check says or has in its fields`, async () => {
+      const {page, chart} = demo;
+      await seen(() => verdict(chart) !== '', 'the chart speaks');
+      const folds = [...page.document.querySelectorAll<HTMLDetailsElement>('[data-check]')];
+      if (order === 'the last one first') folds.reverse();
+      expect(folds.length).to.equal(5);
+      let before = await settled(page);
+      for (const fold of folds) {
+        const check = fold.querySelector('[bench]') as HTMLElement;
+        fold.open = true;
+        await seen(() => Boolean(check.shadowRoot?.querySelector('.verdict, .blank')), `${check.localName} is there`);
+        const after = await settled(page);
+        for (const [name, said] of Object.entries(before)) expect(after[name], `${name}, once ${check.localName} is open`).to.equal(said);
+        before = after;
+      }
+      // Lamps and backdrop are on the sheet as soon as there is one.
+      expect(before['shot-sheet']).to.match(/\bkey\b/i).and.to.contain('300 mm').and.to.contain('black card');
+      expect(demo.errors).to.deep.equal([]);
+    });
+  }
+
+  it('a card shot of the guild is read when it is taken', async () => {
+    const {page} = demo;
+    const fold = page.document.querySelector('[data-check="gray-card-check"]') as HTMLDetailsElement;
+    fold.open = true;
+    const card = fold.querySelector('gray-card-check') as HTMLElement;
+    await seen(() => Boolean(card.shadowRoot?.querySelector('.blank')), 'it asks for a card shot');
+    fold.querySelector<HTMLButtonElement>('[data-shot="card-neutral"]')?.click();
+    await seen(() => words(card).includes('card-neutral.jpg') && verdict(card) !== '', 'it speaks of the card');
+  });
+
+  it('where shots do not fit side by side, a piece of the next one shows', async () => {
+    const {frame, page} = demo;
+    const list = page.document.querySelector('#shots') as HTMLElement;
+    for (const width of [320, 360, 390, 480, 600, 768, 834, 900]) {
+      frame.style.width = `${width}px`;
+      const {right: edge} = list.getBoundingClientRect();
+      const hidden = [...list.children].map((item) => item.getBoundingClientRect()).filter(({right}) => right > edge + 1);
+      if (hidden.length) expect(edge - (hidden[0]?.left ?? edge), `${width} px`).to.be.above(20);
+      expect(hidden.length > 0, `${width} px: all of them fit`).to.equal(width < 905);
+    }
   });
 
   it('fits a narrow phone without sideways scrolling', async () => {
