@@ -7,6 +7,12 @@
     say(tag ? `There is no check called “${tag.slice(0, 40)}”.` : 'The address names no check: ?tag=stop-trade-dial does.');
     return;
   }
+  if (parent === window) {
+    const alone = document.createElement('script');
+    alone.src = new URL('embed-alone.js', document.currentScript.src).href;
+    alone.dataset.tag = tag;
+    document.head.append(alone);
+  }
   const script = document.createElement('script');
   script.src = new URL(`lampblack/frame/${tag}.js`, document.currentScript.src).href;
   script.addEventListener('error', () => { say(`The check “${tag}” could not be loaded.`); });

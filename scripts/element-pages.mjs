@@ -4,7 +4,7 @@ import {discoveryLink, titleOf} from './frames.mjs';
 /** The guild's figure, as its measurements go into any element that wants them. */
 const FIGURE = {
   'focal-length': '60 mm', 'field-width': '187 mm', 'base-depth': '90 mm', 'overhang-front': '18 mm', 'overhang-front-height': '20 mm',
-  'overhang-back': '26 mm', 'overhang-back-height': '45 mm', 'figure-height': '95 mm', tilt: '7',
+  'overhang-back': '26 mm', 'overhang-back-height': '45 mm', 'figure-height': '95 mm', 'figure-width': '80 mm', tilt: '7',
 };
 
 /** What each page opens with: attributes in the order a person would write them, and what stands between the tags. */
@@ -14,11 +14,11 @@ const EXAMPLES = {
     inside: 'f/2.8 at 1/25 s gives the same light as f/8 at 0.3 s.',
   },
   'sharp-zone-bar': {
-    attributes: {aperture: 'f/8', ...FIGURE, focus: '36 mm', 'picture-width': '1600', 'blur-limit': '1.5'},
+    attributes: {aperture: 'f/8', ...FIGURE, focus: '36 mm', 'picture-width': '1200', 'blur-limit': '1.5', room: '1.2 m'},
     inside: 'At f/8 the satchel in front and the end of the cloak fall outside the sharp zone.',
   },
   'shot-plan': {
-    attributes: {'metered-aperture': 'f/8', 'metered-shutter': '0.3 s', ...FIGURE, 'picture-width': '1600', room: '1.2 m', 'most-frames': '12'},
+    attributes: {'metered-aperture': 'f/8', 'metered-shutter': '0.3 s', ...FIGURE, 'picture-width': '1200', room: '1.2 m', 'most-frames': '12'},
     inside: 'Ways to get the whole lantern bearer sharp, with what each costs.',
   },
   'tonal-chart-reader': {
@@ -33,6 +33,7 @@ const EXAMPLES = {
     attributes: {
       'backdrop-distance': '300 mm', 'backdrop-reflectance': 'black card', 'backdrop-wish': '4.5',
       lights: 'key 180x180 at -230,-200,300 aim 0,0,45 power 0; fill 420x420 at 360,-330,180 aim 0,0,45 power -1.5', mains: '50',
+      ...FIGURE, focus: '36 mm',
     },
     inside: 'How dark the black card behind the lantern bearer will be.',
   },
@@ -135,7 +136,7 @@ ${markup}
     </section>
     <section aria-labelledby="attributes-title">
       <h2 id="attributes-title">Attributes</h2>
-      <p>Write into a field to turn that knob. What does not read stays in the field of the check, with the reason beside it.</p>
+      <p>Write into a field to turn that knob. What does not read is not in use; why is said beside the knob, and in the check.</p>
       <dl class="knobs">${first.map((attribute) => knob(attribute, example[attribute.name])).join('')}
       </dl>
       ${rest.length ? `<details><summary>${rest.length} more</summary>
@@ -181,5 +182,5 @@ function knob({name, description, flag}, value) {
   const input = flag ? `<input type="checkbox" id="knob-${name}" data-attribute="${name}"${value === undefined ? '' : ' checked'}>`
     : `<input id="knob-${name}" data-attribute="${name}" value="${escape(value)}" autocomplete="off" spellcheck="false">`;
   return `
-        <div><dt><label for="knob-${name}"><code>${name}</code></label></dt><dd>${prose(description)}</dd><dd>${input}</dd></div>`;
+        <div><dt><label for="knob-${name}"><code>${name}</code></label></dt><dd>${prose(description)}</dd><dd>${input}<p class="reason" id="reason-${name}" hidden></p></dd></div>`;
 }
