@@ -3,8 +3,7 @@ import {mkdtempSync, rmSync} from 'node:fs';
 import {tmpdir} from 'node:os';
 import {join} from 'node:path';
 import {build} from 'esbuild';
-
-const ROOT = new URL('..', import.meta.url).pathname;
+import {ROOT} from '../scripts/set-up.mjs';
 
 /** The core and the brute forces of the tests, from source, in one module. */
 async function load() {

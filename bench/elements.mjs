@@ -5,8 +5,8 @@ import {gzipSync} from 'node:zlib';
 import {build} from 'esbuild';
 import puppeteer from 'puppeteer-core';
 import {ENGINES} from '../scripts/browsers.mjs';
+import {ROOT} from '../scripts/set-up.mjs';
 
-const ROOT = new URL('..', import.meta.url).pathname;
 const STANDALONE = `${ROOT}dist/standalone/`;
 
 /** A Lit element that draws `rows` lines, each with a value in it and in an attribute. */

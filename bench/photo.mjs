@@ -10,6 +10,7 @@
 import {execFileSync} from 'node:child_process';
 import {existsSync, readdirSync, readFileSync} from 'node:fs';
 import {createServer} from 'node:http';
+import {fileURLToPath} from 'node:url';
 import puppeteer from 'puppeteer-core';
 import {ENGINES} from '../scripts/browsers.mjs';
 
@@ -33,7 +34,7 @@ for (const engine of ['chromium', 'firefox']) {
   else console.log(`${engine}: not on this machine\n`);
 }
 server.close();
-console.log(execFileSync(process.execPath, [new URL('tally.mjs', import.meta.url).pathname], {encoding: 'utf8'}));
+console.log(execFileSync(process.execPath, [fileURLToPath(new URL('tally.mjs', import.meta.url))], {encoding: 'utf8'}));
 
 async function measure(engine, executablePath) {
   const browser = await puppeteer.launch({

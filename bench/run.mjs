@@ -8,8 +8,8 @@ import {cpus, loadavg} from 'node:os';
 import {measureBytes, measureElements} from './elements.mjs';
 import {dragRows} from './drag.mjs';
 import {measureCore} from './core.mjs';
+import {ROOT} from '../scripts/set-up.mjs';
 
-const ROOT = new URL('..', import.meta.url).pathname;
 if (!existsSync(`${ROOT}dist/standalone/all.js`)) {
   console.error('There is no build to measure. Run “npm run build” first.');
   process.exit(1);
