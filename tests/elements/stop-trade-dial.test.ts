@@ -2,6 +2,7 @@ import {expect, fixture, html, waitUntil} from '@open-wc/testing';
 import {sendKeys, sendMouse} from '@web/test-runner-commands';
 import '../../src/elements/stop-trade-dial/define.js';
 import type {StopTradeDial} from '../../src/elements/stop-trade-dial/class.js';
+import {rgb, wcagContrast} from 'culori';
 import {EMPTY_STATE} from '../../src/core/shot/state.js';
 import {benchNamed} from '../../src/elements/shared/bench.js';
 import type {ShotChangeEvent, ShotProblemEvent} from '../../src/elements/shared/events.js';
@@ -137,6 +138,63 @@ describe('stop-trade-dial', () => {
     expect(el.meteredAperture).to.be.closeTo(8, 1e-9);
   });
 
+  it('shows all of a start of which half was typed, and says what was kept', async () => {
+    const el = await fixture<StopTradeDial>(html`
+      <stop-trade-dial metered-aperture="f/2.8" metered-shutter="1/25" metered-iso="200" aperture="f/2.8" shutter="1/25" iso="200"></stop-trade-dial>`);
+    const start = () => (el.shadowRoot?.getElementById('start') as HTMLInputElement).value;
+    const hint = () => el.shadowRoot?.getElementById('start-hint')?.textContent?.replace(/\s/g, ' ');
+    await typeInto(el, 'start', 'f 11');
+    await waitUntil(() => hint()?.startsWith('Not typed'), 'the start is read');
+    expect(hint()).to.equal('Not typed, so kept: 1/25 s and ISO 200.');
+    expect(start()).to.equal('f/11, 1/25 s, ISO 200');
+    await typeInto(el, 'start', 'f/11 1/4');
+    await waitUntil(() => hint() === 'Not typed, so kept: ISO 200.', 'the start is read');
+    expect(start()).to.equal('f/11, 1/4 s, ISO 200');
+    // All of it: nothing was kept, and the text stays as typed; another start takes its place.
+    await typeInto(el, 'start', 'f8 0"3 ISO 100');
+    await waitUntil(() => Math.abs(el.meteredAperture - 8) < 1e-9, 'the start is read');
+    expect(hint()).to.match(/^as written anywhere/);
+    expect(start()).to.equal('f8 0"3 ISO 100');
+    el.meteredShutter = 1;
+    await el.updateComplete;
+    expect(start()).to.equal('f/8, 1 s, ISO 100');
+  });
+
+  it('shows again what is set when a field is emptied', async () => {
+    const el = await lesson();
+    const field = (id: string) => (el.shadowRoot?.getElementById(id) as HTMLInputElement).value;
+    await typeInto(el, 'aperture', 'f/11');
+    await typeInto(el, 'correction', '+1');
+    for (const [id, text] of [['start', 'f/2.8, 1/25 s, ISO 100'], ['aperture', 'f/11'], ['iso', '100'], ['correction', '0']] as const) {
+      (el.shadowRoot?.getElementById(id) as HTMLInputElement).focus();
+      (el.shadowRoot?.getElementById(id) as HTMLInputElement).select();
+      await sendKeys({press: 'Delete'});
+      await sendKeys({press: 'Tab'});
+      await el.updateComplete;
+      expect(field(id), id).to.equal(text);
+    }
+    expect(words(el)).to.not.contain('does not read');
+  });
+
+  it('says times and widths as a reader can check them: about, since 30 s is 32', async () => {
+    const el = await fixture<StopTradeDial>(html`
+      <stop-trade-dial metered-aperture="f/11" metered-shutter="1/4" aperture="f/18" shutter="0.6 s"></stop-trade-dial>`);
+    expect(words(el)).to.contain('The blur of what is out of focus shrinks to about 63% of its width. The shutter stays open about 2.5 times as long.');
+  });
+
+  it('keeps the figures that are out of reach readable', async () => {
+    const el = await fixture<StopTradeDial>(html`<stop-trade-dial style="color: #222; background: #fff" aperture="f/8" shutter="1/4"></stop-trade-dial>`);
+    const figures = [...el.shadowRoot?.querySelectorAll<SVGTextElement>('.unfaced text') ?? []];
+    expect(figures.length).to.be.above(2);
+    for (const figure of figures) {
+      let share = rgb(getComputedStyle(figure).fill)?.alpha ?? 1;
+      for (let part: Element | null = figure; part; part = part.parentElement) share *= Number(getComputedStyle(part).opacity);
+      const seen = 1 - share * (1 - 0x22 / 255);
+      // WCAG 2.2, 1.4.3: text of this size, 4.5 to 1.
+      expect(wcagContrast({mode: 'rgb', r: seen, g: seen, b: seen}, 'white'), figure.textContent ?? '').to.be.at.least(4.5);
+    }
+  });
+
   it('says where a limit stops the trade, and each way out is a button that applies it', async () => {
     const el = await fixture<StopTradeDial>(html`<stop-trade-dial aperture="f/8" shutter="15 s" shutter-slowest='30"'></stop-trade-dial>`);
     await typeInto(el, 'aperture', 'f/22');
@@ -159,6 +217,7 @@ describe('stop-trade-dial', () => {
     await waitUntil(() => el.shadowRoot?.activeElement === undo, 'the hand is on what takes it back');
     undo?.click();
     await el.updateComplete;
+    await waitUntil(() => el.shadowRoot?.activeElement?.textContent?.includes('ISO'), 'the hand is on the way that was taken back');
     expect(el.iso).to.equal(100);
     expect(verdict(el)).to.contain('f/22 at 30 s comes out 2 stops too dark');
     expect(el.shadowRoot?.querySelector('.undo')).to.equal(null);
@@ -166,7 +225,7 @@ describe('stop-trade-dial', () => {
     expect((el.shadowRoot?.getElementById('aperture') as HTMLInputElement).value).to.equal('f/22');
   });
 
-  it('counts in what close-up takes beyond where it was metered, and says so', async () => {
+  it('counts in what close-up loses beyond where it was metered, and says so', async () => {
     // Textbook close-up optics: life size takes 2·log2(1 + 1) = 2 stops; metered by hand, all of it is to be made up for.
     const bench = await fixture<HTMLElement>(html`<div>
       <stop-trade-dial bench="close-up" metered-aperture="f/8" metered-shutter="1/4" aperture="f/8" shutter="1 s"></stop-trade-dial>
@@ -176,14 +235,14 @@ describe('stop-trade-dial', () => {
     benchNamed('close-up').change({...EMPTY_STATE, values: {...benchNamed('close-up').state.values, sensorWidth: 36, fieldWidth: 36, meteredMagnification: 0}});
     await el.updateComplete;
     expect(verdict(el)).to.equal('f/8 at 1 s gives the same light as f/8 at 1/4 s.');
-    expect(words(el)).to.contain('Close-up takes 2 stops of light that a hand-held meter does not see; that is counted in.');
+    expect(words(el)).to.contain('Close-up loses 2 stops of light, which a hand-held meter does not see; that is counted in.');
     await typeInto(el, 'aperture', 'f/16');
     expect(el.shutter).to.be.closeTo(4, 1e-9);
     // A start metered behind the lens was metered from here.
     el.shadowRoot?.querySelector<HTMLButtonElement>('.pair button')?.click();
     await el.updateComplete;
     expect(el.shot.meteredMagnification).to.equal(1);
-    expect(words(el)).to.not.contain('lose-up takes');
+    expect(words(el)).to.not.contain('lose-up loses');
   });
 
   it('says when a setting is off, and mends it', async () => {
@@ -235,7 +294,7 @@ describe('stop-trade-dial', () => {
   it('refuses what the lens cannot do, beside the field', async () => {
     const el = await lesson();
     await typeInto(el, 'aperture', 'f/1.4');
-    expect(words(el)).to.contain('“f/1.4” does not read as a value from f/2.8 to f/22');
+    expect(words(el)).to.contain('“f/1.4” does not read as a value from f/2.8 to f/22 (see “Limits of lens and body” below)');
     expect(el.aperture).to.be.closeTo(2 ** 1.5, 1e-9);
   });
 

@@ -20,7 +20,7 @@ import {dialView, type DialHands} from './dial-view.js';
 import {SIDE, angleOf, layOut, turnBetween, type Dial} from './draw.js';
 import {mendingView, type Mending, type Readings} from './mending.js';
 import {dialStyles} from './styles.js';
-import {closeUpWords, exposureText, exposureWords, priceWords, roundingWords, steadyWords, verdictWords} from './speech.js';
+import {closeUpWords, exposureText, exposureWords, keptWords, priceWords, roundingWords, steadyWords, verdictWords} from './speech.js';
 import type {DialWords} from './words/en.js';
 
 const READERS = {aperture: readAperture, shutter: readShutter, iso: readIso} as const;
@@ -28,6 +28,25 @@ const READERS = {aperture: readAperture, shutter: readShutter, iso: readIso} as 
 /** What stands behind the folds, and what reads a start: fetched once they are wanted. */
 const loadFolds = () => import('./folds-view.js');
 const loadStartReader = () => import('../../core/exposure/read-exposure.js');
+
+/** What was typed for a start. */
+interface StartTyped {
+  /** As typed; none where not all of a start was said, so that all of it is shown. */
+  readonly text?: string;
+  readonly problem?: Problem;
+  /** What it was read as. */
+  readonly start?: Exposure;
+  /** What was not typed, and stays as it was. */
+  readonly kept?: readonly Setting[];
+}
+
+/** The way out that was taken last. */
+interface Done {
+  readonly setting: Exposure;
+  readonly before: ShotState;
+  /** Where its button stood among the ways. */
+  readonly way: number;
+}
 
 /** Everything a trade changes. */
 const TRADED = ['aperture', 'shutter', 'iso', 'meteredAperture', 'meteredShutter', 'meteredIso', 'meteredMagnification', 'correction'] as const;
@@ -94,13 +113,13 @@ export class StopTradeDial extends ShotElement<DialWords> {
   declare clicksPerStop: ClicksPerStop;
 
   declare protected holding: boolean;
-  declare protected startTyped: {readonly text: string; readonly problem?: Problem} | null;
+  declare protected startTyped: StartTyped | null;
   declare protected opened: boolean;
 
   #balance: Balance | undefined;
   #dial: Dial | undefined;
   #grip: {readonly pointer: number; angle: number; turned: number; readonly from: Shot} | undefined;
-  #done: {readonly setting: Exposure; readonly before: ShotState} | undefined;
+  #done: Done | undefined;
 
   constructor() {
     super();
@@ -114,6 +133,8 @@ export class StopTradeDial extends ShotElement<DialWords> {
     super.willUpdate(changed);
     const {shot} = this;
     if (SETTINGS.some((name) => this.#done && this.#done.setting[name] !== shot[name])) this.#done = undefined;
+    const read = this.startTyped?.start;
+    if (read && SETTINGS.some((name) => read[name] !== startOf(shot)[name])) this.startTyped = null; // another start since
     try {
       const {aperture, shutter} = limitsOf(shot);
       this.#balance = balanceOf(shot);
@@ -153,23 +174,29 @@ export class StopTradeDial extends ShotElement<DialWords> {
 
   #typeSetting(setting: Setting, text: string): void {
     const reading = READERS[setting](text, this.shot.clicksPerStop);
-    if (reading instanceof Problem) this.type(setting, text);
+    if (!text.trim()) this.act({[setting]: this.shot[setting]}); // emptied: it shows again what is set
+    else if (reading instanceof Problem) this.type(setting, text);
     else this.#set(setting, reading.value, {[setting]: text});
   }
 
   async #typeStart(text: string): Promise<void> {
-    this.startTyped = {text};
+    this.startTyped = text.trim() ? {text} : null; // emptied: it shows again what it is
+    this.requestUpdate();
+    if (!this.startTyped) return;
     const found = await loadStartReader().then(({readExposure}) => readExposure(text, this.shot.clicksPerStop), () => undefined);
     if (this.startTyped?.text !== text) return; // something else was typed meanwhile
-    if (found?.aperture || found?.shutter) this.#startAsRead(found);
+    if (found?.aperture || found?.shutter) this.#startAsRead(text, found);
     else this.startTyped = {text, problem: new Problem('start', text, found ? this.words.startWanted : this.words.say.family.unreachable)};
   }
 
-  #startAsRead({aperture, shutter, iso, correction}: ExposureReading): void {
+  #startAsRead(text: string, found: ExposureReading): void {
+    const {aperture, shutter, iso, correction} = found;
     const {meteredAperture, meteredShutter, meteredIso, meteredMagnification} = this.shot;
     const start = {
       aperture: aperture?.value ?? meteredAperture, shutter: shutter?.value ?? meteredShutter, iso: iso?.value ?? meteredIso,
     };
+    const kept = SETTINGS.filter((name) => !found[name]);
+    this.startTyped = kept.length ? {start, kept} : {text, start};
     // Metered behind the lens it was metered from here.
     this.#startFrom(start, correction?.value ?? 0, meteredMagnification && magnificationNow(this.shot));
   }
@@ -187,8 +214,8 @@ export class StopTradeDial extends ShotElement<DialWords> {
   }
 
   #typeCorrection(text: string): void {
-    this.type('correction', text);
-    if (!this.state.problems.correction) this.#correct(this.shot.correction, this.shot, {correction: text});
+    this.type('correction', text.trim() || '0');
+    if (!this.state.problems.correction) this.#correct(this.shot.correction, this.shot, text.trim() ? {correction: text} : {});
   }
 
   #stepCorrection(clicks: number): void {
@@ -197,15 +224,26 @@ export class StopTradeDial extends ShotElement<DialWords> {
   }
 
   /** Takes a way out, says so where it stood, and leaves the hand on what takes it back. */
-  #press = async ({changes, meant}: Mending): Promise<void> => {
+  #press = async ({changes, meant}: Mending, way: number): Promise<void> => {
     const before = this.state;
     if (meant) this.#set(...meant);
     else this.act({...this.#startChanges(this.shot), ...changes});
-    this.#done = {setting: settingOf(this.shot), before};
+    this.#done = {setting: settingOf(this.shot), before, way};
+    await this.#focus('.undo');
+  };
+
+  /** Takes the last way out back, and leaves the hand on its button. */
+  #undo = async ({before, way}: Done): Promise<void> => {
+    this.#done = undefined;
+    this.replace(takenBack(this.state, before, TRADED), true);
+    await this.#focus(`.ways li:nth-child(${way + 1}) button`);
+  };
+
+  async #focus(selector: string): Promise<void> {
     this.requestUpdate();
     await this.updateComplete;
-    this.renderRoot.querySelector<HTMLElement>('.undo')?.focus({preventScroll: true});
-  };
+    this.renderRoot.querySelector<HTMLElement>(selector)?.focus({preventScroll: true});
+  }
 
   /** Turns the hand by whole clicks, clockwise positive: a smaller aperture and a longer time. */
   #turn(clicks: number, from: Shot = this.shot): void {
@@ -296,12 +334,13 @@ export class StopTradeDial extends ShotElement<DialWords> {
     const {shot, words} = this;
     const {say} = words;
     const setting = (name: Setting) => this.shotField(name, say.settingName(name), {
-      write: () => say.setting(name, shot[name]), onType: (text) => { this.#typeSetting(name, text); },
+      // Its label says ISO already.
+      write: () => say.setting(name, shot[name]).replace(/^ISO\s/, ''), onType: (text) => { this.#typeSetting(name, text); },
     });
     return html`<div class="fields">
       <div class="wide">${textField({
         id: 'start', say, label: words.start, text: this.startTyped?.text ?? exposureText(words, startOf(shot)), problem: this.startTyped?.problem,
-        hint: words.startHint, onType: (text) => { void this.#typeStart(text); },
+        hint: keptWords(words, startOf(shot), this.startTyped?.kept ?? []) || words.startHint, onType: (text) => { void this.#typeStart(text); },
       })}</div>
       <div class="wide stepper">
         <button type="button" aria-label=${words.darker} @click=${() => { this.#stepCorrection(-1); }}>−</button>
@@ -322,12 +361,8 @@ export class StopTradeDial extends ShotElement<DialWords> {
 
   #renderMending(balance: Balance): TemplateResult | typeof nothing {
     const done = this.#done;
-    return mendingView(this.words, balance, this.#readings(), (mending) => { void this.#press(mending); }, done && {
-      what: exposureWords(this.words, done.setting), undo: () => {
-        this.#done = undefined;
-        this.replace(takenBack(this.state, done.before, TRADED), true);
-      },
-    });
+    return mendingView(this.words, balance, this.#readings(), (mending, at) => { void this.#press(mending, at); },
+      done && {what: exposureWords(this.words, done.setting), undo: () => { void this.#undo(done); }});
   }
 
   /** How the digits of a typed setting were taken, while they still stand in the field. */

@@ -22,6 +22,11 @@ export function exposureText({say}: DialWords, {aperture, shutter, iso}: Exposur
   return [say.aperture(aperture), say.shutter(shutter), say.iso(iso)].join(', ').replaceAll('\u00a0', ' ');
 }
 
+/** What of a start was not typed and stays as it was; empty when nothing. */
+export function keptWords(words: DialWords, start: Exposure, kept: readonly Setting[]): string {
+  return kept.length ? words.startKept(words.say.list(kept.map((name) => words.say.setting(name, start[name])))) : '';
+}
+
 export function verdictWords(words: DialWords, {start, setting, correction, closeUp, off, even, trade}: Balance): string {
   const {say} = words;
   const iso = setting.iso !== start.iso;
@@ -43,7 +48,7 @@ export function roundingWords(words: DialWords, {off, even, pay}: Balance): stri
   return even && Math.abs(off) >= UNSEEN ? words.rounded(words.say.stops(off), off > 0, pay) : '';
 }
 
-/** What close-up takes beyond what was metered; empty when it cannot be seen. */
+/** What close-up loses beyond what was metered; empty when it cannot be seen. */
 export function closeUpWords(words: DialWords, {closeUp, handHeld}: Balance): string {
   if (Math.abs(closeUp) < UNSEEN) return '';
   const stops = words.say.stops(closeUp);
@@ -82,7 +87,7 @@ export interface ChangeLine {
   readonly light: string;
 }
 
-/** The three settings, and what close-up takes where that changed. */
+/** The three settings, and what close-up loses where that changed. */
 export function changeLines(words: DialWords, {start, setting, closeUp}: Balance): readonly ChangeLine[] {
   const {say} = words;
   const light = (stops: number) => (Math.abs(stops) < UNSEEN ? words.noLight : words.byLight(say.stops(stops), stops > 0));

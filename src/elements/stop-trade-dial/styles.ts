@@ -9,7 +9,9 @@ export const dialStyles = css`
   .rim { fill: none; stroke: currentColor; stroke-width: 2.5; }
   .tick { stroke: currentColor; stroke-width: 1; }
   .tick.whole { stroke-width: 1.8; }
-  .unfaced { opacity: 0.5; }
+  /* Out of reach: ticks may fade, figures must be read. */
+  .unfaced .tick { opacity: 0.5; }
+  .unfaced text { fill: var(--quiet); }
   .dial text { text-anchor: middle; dominant-baseline: central; font-size: 12.5px; }
   .dial .now { font-size: 27px; font-weight: 650; }
   .window { fill: none; stroke: var(--accent); stroke-width: 2.5; stroke-linejoin: round; }

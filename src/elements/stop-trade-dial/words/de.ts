@@ -4,6 +4,8 @@ import type {DialWords} from './en.js';
 
 export {family} from '../../shared/words/de.js';
 
+const LIMITS = 'Grenzen von Objektiv und Kamera';
+
 export const words = (say: Say): DialWords => ({
   say,
   dial: 'Einstellrad zum Tauschen von Blendenstufen',
@@ -25,10 +27,10 @@ export const words = (say: Say): DialWords => ({
     `Von hier kostet der Nahbereich ${stops} ${more ? 'mehr' : 'weniger'} Licht als dort, wo gemessen wurde; das ist eingerechnet.`,
   closeUpByHand: (stops) => `Der Nahbereich kostet ${stops} Licht, was ein Handbelichtungsmesser nicht sieht; das ist eingerechnet.`,
 
-  blurShrinks: (percent) => `Was unscharf ist, verschwimmt weniger: nur ${percent} so breit.`,
-  blurGrows: (times) => `Was unscharf ist, verschwimmt mehr: ${times}‑mal so breit.`,
-  openLonger: (times) => `Der Verschluss ist ${times}‑mal so lange offen.`,
-  openShorter: (percent) => `Der Verschluss ist nur ${percent} der Zeit offen.`,
+  blurShrinks: (percent) => `Was unscharf ist, verschwimmt weniger: nur etwa ${percent} so breit.`,
+  blurGrows: (times) => `Was unscharf ist, verschwimmt mehr: etwa ${times}‑mal so breit.`,
+  openLonger: (times) => `Der Verschluss ist etwa ${times}‑mal so lange offen.`,
+  openShorter: (percent) => `Der Verschluss ist nur etwa ${percent} der Zeit offen.`,
   noise: (more, stops) => `${more ? 'Mehr' : 'Weniger'} Rauschen: ISO ${stops} ${more ? 'höher' : 'niedriger'}.`,
   handsOff: (shutter) => `Bei ${shutter} die Kamera nicht berühren: Selbstauslöser oder Fernauslöser.`,
   shock: 'Bei solchen Zeiten zeigt sich die Erschütterung durch den Verschluss am stärksten.',
@@ -48,7 +50,7 @@ export const words = (say: Say): DialWords => ({
   lampsAway: 'Lampen weiter weg oder gedimmt',
   done: (what) => `Erledigt: ${what}.`,
   undo: 'Rückgängig',
-  within: (least, most) => `ein Wert von ${least} bis ${most}, den Grenzen weiter unten`,
+  within: (least, most) => `ein Wert von ${least} bis ${most} (siehe unten „${LIMITS}“)`,
 
   correction: 'Heller (+), dunkler (−)',
   correctionHint: 'Blendenstufen; zeigt der Belichtungsmesser 2 zu wenig, dann +2',
@@ -62,6 +64,7 @@ export const words = (say: Say): DialWords => ({
   start: 'Ausgangspunkt: gemessen oder probiert',
   startHint: 'in jeder Schreibweise: f/2,8 1/25, f8 0"3 ISO 100, 1/25 f/8 +2',
   startWanted: 'eine Einstellung wie f/2,8 1/25',
+  startKept: (values) => `Nicht eingetippt, also beibehalten: ${values}.`,
   startHere: 'Von hier ausgehen',
   back: 'Zurück zum Ausgangspunkt',
   changes: 'Was sich geändert hat, und der Weg dorthin',
@@ -71,7 +74,7 @@ export const words = (say: Say): DialWords => ({
   noLight: 'gleich viel Licht',
   closeUpName: 'Nahbereich',
   path: 'Stufe um Stufe',
-  limits: 'Grenzen von Objektiv und Kamera',
+  limits: LIMITS,
   widest: 'Offenblende',
   smallest: 'Kleinste Blende',
   fastest: 'Kürzeste Zeit',

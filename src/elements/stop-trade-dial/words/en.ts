@@ -3,6 +3,8 @@ import type {Say} from '../../shared/say.js';
 
 export {family} from '../../shared/words/en.js';
 
+const LIMITS = 'Limits of lens and body';
+
 /** Values come written: `f/11`, `0.6 s`, `1 1/3 stops`. A pair is aperture and shutter, with the ISO where it moved. */
 export const words = (say: Say) => ({
   say,
@@ -25,14 +27,14 @@ export const words = (say: Say) => ({
   rounded: (stops: string, brighter: boolean, pay: Setting) =>
     `${stops} ${brighter ? 'brighter' : 'darker'} than asked: ${pay === 'iso' ? 'ISO' : `the ${pay}`} stands on its nearest click.`,
   closeUp: (stops: string, more: boolean) =>
-    `From here close-up takes ${stops} ${more ? 'more' : 'less'} light than where it was metered; that is counted in.`,
-  closeUpByHand: (stops: string) => `Close-up takes ${stops} of light that a hand-held meter does not see; that is counted in.`,
+    `From here close-up loses ${stops} ${more ? 'more' : 'less'} light than where it was metered; that is counted in.`,
+  closeUpByHand: (stops: string) => `Close-up loses ${stops} of light, which a hand-held meter does not see; that is counted in.`,
 
   // what it buys and what it takes
-  blurShrinks: (percent: string) => `What is out of focus blurs less: ${percent} as wide.`,
-  blurGrows: (times: string) => `What is out of focus blurs more: ${times} times as wide.`,
-  openLonger: (times: string) => `The shutter stays open ${times} times as long.`,
-  openShorter: (percent: string) => `The shutter stays open for ${percent} of the time.`,
+  blurShrinks: (percent: string) => `The blur of what is out of focus shrinks to about ${percent} of its width.`,
+  blurGrows: (times: string) => `The blur of what is out of focus grows to about ${times} times its width.`,
+  openLonger: (times: string) => `The shutter stays open about ${times} times as long.`,
+  openShorter: (percent: string) => `The shutter stays open for about ${percent} of the time.`,
   noise: (more: boolean, stops: string) => `${more ? 'More' : 'Less'} noise: ${stops} of ISO.`,
   handsOff: (shutter: string) => `At ${shutter} keep your hands off: timer or remote.`,
   shock: 'Around these times the shutter’s own shock shows most.',
@@ -54,7 +56,7 @@ export const words = (say: Say) => ({
   lampsAway: 'lamps further off or dimmed',
   done: (what: string) => `Done: ${what}.`,
   undo: 'Undo',
-  within: (least: string, most: string) => `a value from ${least} to ${most}, the limits given below`,
+  within: (least: string, most: string) => `a value from ${least} to ${most} (see “${LIMITS}” below)`,
 
   // fields
   correction: 'Brighter (+), darker (−)',
@@ -69,6 +71,7 @@ export const words = (say: Say) => ({
   start: 'Start: metered or tried',
   startHint: 'as written anywhere: f/2.8 1/25, f8 0"3 ISO 100, 1/25 f/8 +2',
   startWanted: 'a setting such as f/2.8 1/25',
+  startKept: (values: string) => `Not typed, so kept: ${values}.`,
   startHere: 'Start from here',
   back: 'Back to the start',
   changes: 'What changed, and the way there',
@@ -78,7 +81,7 @@ export const words = (say: Say) => ({
   noLight: 'no change in light',
   closeUpName: 'Close-up',
   path: 'Stop by stop',
-  limits: 'Limits of lens and body',
+  limits: LIMITS,
   widest: 'Lens fully open',
   smallest: 'Lens fully closed',
   fastest: 'Shortest time',

@@ -4,6 +4,8 @@ import type {DialWords} from './en.js';
 
 export {family} from '../../shared/words/es.js';
 
+const LIMITS = 'Límites del objetivo y la cámara';
+
 export const words = (say: Say): DialWords => ({
   say,
   dial: 'Dial de intercambio de pasos',
@@ -25,10 +27,10 @@ export const words = (say: Say): DialWords => ({
   closeUp: (stops, more) => `Desde aquí la distancia corta quita ${stops} ${more ? 'más' : 'menos'} de luz que donde se midió; ya se tiene en cuenta.`,
   closeUpByHand: (stops) => `La distancia corta quita ${stops} de luz que un fotómetro de mano no ve; ya se tiene en cuenta.`,
 
-  blurShrinks: (percent) => `Lo desenfocado se ve menos borroso: el ${percent} de su anchura.`,
-  blurGrows: (times) => `Lo desenfocado se ve más borroso: ${times} veces más ancho.`,
-  openLonger: (times) => `El obturador queda abierto ${times} veces más tiempo.`,
-  openShorter: (percent) => `El obturador queda abierto menos tiempo: el ${percent} de la duración.`,
+  blurShrinks: (percent) => `Lo desenfocado se ve menos borroso: cerca del ${percent} de su anchura.`,
+  blurGrows: (times) => `Lo desenfocado se ve más borroso: unas ${times} veces más ancho.`,
+  openLonger: (times) => `El obturador queda abierto unas ${times} veces más tiempo.`,
+  openShorter: (percent) => `El obturador queda abierto menos tiempo: cerca del ${percent} de la duración.`,
   noise: (more, stops) => `${more ? 'Más' : 'Menos'} ruido: ${stops} de ISO.`,
   handsOff: (shutter) => `A ${shutter}, sin tocar la cámara: temporizador o disparador remoto.`,
   shock: 'Cerca de estos tiempos es cuando más se nota la vibración del obturador.',
@@ -48,7 +50,7 @@ export const words = (say: Say): DialWords => ({
   lampsAway: 'lámparas más lejos o atenuadas',
   done: (what) => `Hecho: ${what}.`,
   undo: 'Deshacer',
-  within: (least, most) => `un valor de ${least} a ${most}, los límites dados más abajo`,
+  within: (least, most) => `un valor de ${least} a ${most} (ver «${LIMITS}», más abajo)`,
 
   correction: 'Más claro (+), más oscuro (−)',
   correctionHint: 'en pasos; si el fotómetro marca −2, poner +2',
@@ -62,6 +64,7 @@ export const words = (say: Say): DialWords => ({
   start: 'Inicio: medido o probado',
   startHint: 'escrito de cualquier modo: f/2,8 1/25, f8 0"3 ISO 100, 1/25 f/8 +2',
   startWanted: 'un ajuste como f/2,8 1/25',
+  startKept: (values) => `No se ha escrito y se conserva: ${values}.`,
   startHere: 'Empezar desde aquí',
   back: 'Volver al inicio',
   changes: 'Qué ha cambiado, y el camino',
@@ -71,7 +74,7 @@ export const words = (say: Say): DialWords => ({
   noLight: 'la misma luz',
   closeUpName: 'Distancia corta',
   path: 'Paso a paso',
-  limits: 'Límites del objetivo y la cámara',
+  limits: LIMITS,
   widest: 'Apertura máxima',
   smallest: 'Apertura mínima',
   fastest: 'Tiempo más corto',

@@ -4,6 +4,8 @@ import type {DialWords} from './en.js';
 
 export {family} from '../../shared/words/fr.js';
 
+const LIMITS = 'Limites de l’objectif et du boîtier';
+
 export const words = (say: Say): DialWords => ({
   say,
   dial: 'Cadran d’échange ouverture-vitesse',
@@ -26,10 +28,10 @@ export const words = (say: Say): DialWords => ({
     + `mesure a été faite\u202f; c’est pris en compte.`,
   closeUpByHand: (stops) => `La prise de vue rapprochée coûte ${stops} de lumière qu’un posemètre à main ne voit pas\u202f; c’est pris en compte.`,
 
-  blurShrinks: (percent) => `Ce qui est flou l’est moins\u00a0: ${percent} de la largeur.`,
-  blurGrows: (times) => `Ce qui est flou l’est plus\u00a0: ${times} fois plus large.`,
-  openLonger: (times) => `L’obturateur reste ouvert ${times} fois plus longtemps.`,
-  openShorter: (percent) => `L’obturateur reste ouvert moins longtemps\u00a0: ${percent} de la durée.`,
+  blurShrinks: (percent) => `Ce qui est flou l’est moins\u00a0: environ ${percent} de la largeur.`,
+  blurGrows: (times) => `Ce qui est flou l’est plus\u00a0: environ ${times} fois plus large.`,
+  openLonger: (times) => `L’obturateur reste ouvert environ ${times} fois plus longtemps.`,
+  openShorter: (percent) => `L’obturateur reste ouvert moins longtemps\u00a0: environ ${percent} de la durée.`,
   noise: (more, stops) => `${more ? 'Plus' : 'Moins'} de bruit\u00a0: ${stops} d’ISO.`,
   handsOff: (shutter) => `À ${shutter}, ne pas toucher l’appareil\u00a0: retardateur ou télécommande.`,
   shock: 'C’est autour de ces temps que les vibrations de l’obturateur se voient le plus.',
@@ -49,7 +51,7 @@ export const words = (say: Say): DialWords => ({
   lampsAway: 'lampes plus loin ou baissées',
   done: (what) => `Fait\u00a0: ${what}.`,
   undo: 'Annuler',
-  within: (least, most) => `une valeur de ${least} à ${most}, les limites données plus bas`,
+  within: (least, most) => `une valeur de ${least} à ${most} (voir «\u202f${LIMITS}\u202f» plus bas)`,
 
   correction: 'Plus clair (+), plus sombre (−)',
   correctionHint: 'en IL\u202f; un posemètre qui indique −2 demande +2',
@@ -63,6 +65,7 @@ export const words = (say: Say): DialWords => ({
   start: 'Départ\u00a0: mesuré ou essayé',
   startHint: 'sous n’importe quelle forme\u00a0: f/2,8 1/25, f8 0"3 ISO 100, 1/25 f/8 +2',
   startWanted: 'un réglage comme f/2,8 1/25',
+  startKept: (values) => `Non saisi, donc conservé\u00a0: ${values}.`,
   startHere: 'Repartir d’ici',
   back: 'Revenir au départ',
   changes: 'Ce qui a changé, et le chemin',
@@ -72,7 +75,7 @@ export const words = (say: Say): DialWords => ({
   noLight: 'même lumière',
   closeUpName: 'Rapprochement',
   path: 'IL par IL',
-  limits: 'Limites de l’objectif et du boîtier',
+  limits: LIMITS,
   widest: 'Pleine ouverture',
   smallest: 'Ouverture minimale',
   fastest: 'Temps le plus court',

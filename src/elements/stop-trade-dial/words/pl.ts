@@ -4,6 +4,8 @@ import type {DialWords} from './en.js';
 
 export {family} from '../../shared/words/pl.js';
 
+const LIMITS = 'Granice obiektywu i aparatu';
+
 export const words = (say: Say): DialWords => ({
   say,
   dial: 'Tarcza zamiany przysłony i czasu',
@@ -23,10 +25,10 @@ export const words = (say: Say): DialWords => ({
   closeUp: (stops, more) => `Stąd zbliżenie zabiera o ${stops} ${more ? 'więcej' : 'mniej'} światła niż tam, gdzie mierzono; jest to wliczone.`,
   closeUpByHand: (stops) => `Zbliżenie zabiera ${stops} światła, czego światłomierz ręczny nie widzi; jest to wliczone.`,
 
-  blurShrinks: (percent) => `To, co nieostre, rozmywa się mniej: do ${percent} szerokości.`,
-  blurGrows: (times) => `To, co nieostre, rozmywa się bardziej: ${times}× szerzej.`,
-  openLonger: (times) => `Migawka jest otwarta ${times}× dłużej.`,
-  openShorter: (percent) => `Migawka jest otwarta tylko przez ${percent} czasu.`,
+  blurShrinks: (percent) => `To, co nieostre, rozmywa się mniej: do około ${percent} szerokości.`,
+  blurGrows: (times) => `To, co nieostre, rozmywa się bardziej: około ${times}× szerzej.`,
+  openLonger: (times) => `Migawka jest otwarta około ${times}× dłużej.`,
+  openShorter: (percent) => `Migawka jest otwarta tylko przez około ${percent} czasu.`,
   noise: (more, stops) => `${more ? 'Więcej' : 'Mniej'} szumu: ISO o ${stops} ${more ? 'wyżej' : 'niżej'}.`,
   handsOff: (shutter) => `Przy ${shutter} nie dotykać aparatu: samowyzwalacz albo pilot.`,
   shock: 'Przy takich czasach najbardziej widać drgania od samej migawki.',
@@ -46,7 +48,7 @@ export const words = (say: Say): DialWords => ({
   lampsAway: 'lampy dalej albo przyciemnione',
   done: (what) => `Gotowe: ${what}.`,
   undo: 'Cofnij',
-  within: (least, most) => `wartość od ${least} do ${most}, w granicach podanych niżej`,
+  within: (least, most) => `wartość od ${least} do ${most} (patrz niżej: „${LIMITS}”)`,
 
   correction: 'Jaśniej (+), ciemniej (−)',
   correctionHint: 'w EV; gdy światłomierz pokazuje 2 za mało, wpisać +2',
@@ -60,6 +62,7 @@ export const words = (say: Say): DialWords => ({
   start: 'Punkt wyjścia: pomiar lub próba',
   startHint: 'zapisane dowolnie: f/2,8 1/25, f8 0"3 ISO 100, 1/25 f/8 +2',
   startWanted: 'ustawienie takie jak f/2,8 1/25',
+  startKept: (values) => `Nie wpisano, więc zostaje: ${values}.`,
   startHere: 'Zacznij stąd',
   back: 'Wróć do punktu wyjścia',
   changes: 'Co się zmieniło i jaką drogą',
@@ -69,7 +72,7 @@ export const words = (say: Say): DialWords => ({
   noLight: 'tyle samo światła',
   closeUpName: 'Zbliżenie',
   path: 'Krok po kroku',
-  limits: 'Granice obiektywu i aparatu',
+  limits: LIMITS,
   widest: 'Pełny otwór',
   smallest: 'Najmniejszy otwór',
   fastest: 'Najkrótszy czas',
