@@ -2,6 +2,9 @@ import {expect, fixture, html, waitUntil} from '@open-wc/testing';
 import {executeServerCommand, sendKeys, sendMouse} from '@web/test-runner-commands';
 import '../../src/elements/tonal-chart-reader/define.js';
 import type {TonalChartReader} from '../../src/elements/tonal-chart-reader/class.js';
+import '../../src/elements/shot-sheet/define.js';
+import type {ShotSheet} from '../../src/elements/shot-sheet/class.js';
+import type {Shot} from '../../src/core/shot/shot.js';
 import {benchNamed} from '../../src/elements/shared/bench.js';
 import type {ShotChangeEvent, ShotProblemEvent} from '../../src/elements/shared/events.js';
 import type {Photo} from '../../src/photo/open.js';
@@ -131,6 +134,19 @@ describe('tonal-chart-reader', () => {
     expect(words(el)).to.contain('From the file: f/11, 0.6 s, ISO 100, 60 mm lens');
   });
 
+  it('takes a file narrower than the camera for a copy made smaller, and one that is wider for the camera’s own', async () => {
+    const el = await fixture<TonalChartReader>(html`<tonal-chart-reader frame-width="600"></tonal-chart-reader>`);
+    await el.open(await drawn(150, 100, (pen) => { fill(pen, [90, 90, 90], 0, 0, 150, 100); }));
+    expect(el.frameWidth).to.equal(600);
+    el.file = await drawn(150, 90, (pen) => { fill(pen, [90, 90, 90], 0, 0, 150, 90); }); // by a script
+    await settled(el, () => words(el).includes('150 × 90 px'));
+    expect(el.frameWidth).to.equal(600);
+    await el.open(await drawn(400, 600, (pen) => { fill(pen, [90, 90, 90], 0, 0, 400, 600); }));
+    expect(el.frameWidth, 'held upright').to.equal(400);
+    await el.open(await drawn(900, 60, (pen) => { fill(pen, [90, 90, 90], 0, 0, 900, 60); }));
+    expect(el.frameWidth).to.equal(900);
+  });
+
   it('says when the file does not know how it was taken, and keeps the settings', async () => {
     const el = await withFile(await invented(), html`<tonal-chart-reader aperture="f/16" shutter='1"3'></tonal-chart-reader>`);
     expect(words(el)).to.contain('The file does not say how it was taken');
@@ -159,6 +175,100 @@ describe('tonal-chart-reader', () => {
     expect(el.shadowRoot?.querySelectorAll('.sheet .ways').length).to.equal(1);
   });
 
+  it('says the advice against the photo, and against what is set where that is something else', async () => {
+    const el = await withFile(await shot('aperture-f8.jpg')); // f/8, 0.3 s in the file
+    const button = () => el.shadowRoot?.querySelector('.ways button')?.textContent?.replace(/\s+/g, ' ').trim() ?? '';
+    expect(button()).to.equal('0.3 s → 1/4 s at f/8 1/3 stop darker than this photo.');
+    Object.assign(el, {aperture: 2 ** 3.5, shutter: 0.25});
+    await el.updateComplete;
+    // f/11 gives as much light at 0.6 s; a third less is 0.5 s, which is a stop more than 1/4 s (ISO 2720 scales of settings)
+    expect(button()).to.equal('0.5 s at f/11 1/3 stop darker than this photo, and 1 stop brighter than what is set now. It was taken at f/8, 0.3 s, ISO 100.');
+  });
+
+  describe('a next shot from elsewhere', () => {
+    /** A way out or a plan: the camera is moved and the crop drawn in, in one step. */
+    const set = (bench: string, values: Partial<Shot>) => {
+      const {state} = benchNamed(bench);
+      benchNamed(bench).change({...state, values: {...state.values, ...values}});
+    };
+    const NEXT: Partial<Shot> = {fieldWidth: 500, crop: {left: 0.2, top: 0.3, width: 0.4, height: 0.4}};
+    const OWN = 'this photo keeps its crop';
+    const row = (el: Element) => cell(el, 4, 2);
+
+    async function onBench(bench: string) {
+      const pair = await fixture(html`<div><tonal-chart-reader bench=${bench}></tonal-chart-reader><tonal-chart-reader bench=${bench}></tonal-chart-reader>
+        <shot-sheet bench=${bench} field-width="187 mm"></shot-sheet></div>`);
+      const [el, second] = pair.querySelectorAll('tonal-chart-reader') as unknown as [TonalChartReader, TonalChartReader];
+      const sheet = pair.querySelector('shot-sheet') as ShotSheet;
+      await el.open(await invented());
+      await settled(el, () => row(el) === '12%');
+      return {el, second, sheet};
+    }
+
+    it('leaves the photo its crop, here and on the sheet, until the camera is back', async () => {
+      const {el, second, sheet} = await onBench('back');
+      await waitUntil(() => sheet.record.measured.atWhite !== undefined, 'the sheet measures', {timeout: 4000});
+      const {picture} = sheet.record;
+      const before = {fieldWidth: el.shot.fieldWidth, crop: el.shot.crop};
+      set('back', NEXT);
+      await settled(second, () => words(second).includes(OWN));
+      expect(words(el)).to.contain('100 × 100 px, all of it. The next shot is set to be taken from elsewhere').and.contain(OWN);
+      expect(row(el)).to.equal('12%');
+      await new Promise((resolve) => { setTimeout(resolve, 400); }); // the sheet waits for a crop to lie still
+      expect(sheet.record.measured.atWhite).to.be.closeTo(0.12, 1e-9);
+      expect(sheet.record.picture).to.equal(picture);
+      set('back', before);
+      await settled(el, () => !words(el).includes(OWN));
+      await second.updateComplete;
+      expect(words(second)).not.to.contain(OWN);
+      set('back', {crop: {left: 0, top: 0, width: 0.8, height: 0.8}});
+      await settled(el, () => row(el) === '3.1%');
+    });
+
+    it('lets the frame crop the photo only, and is over with the next photo', async () => {
+      const {el, second} = await onBench('own');
+      set('own', NEXT);
+      await settled(el, () => words(el).includes(OWN));
+      frame(el).focus();
+      await shifted('ArrowLeft');
+      await settled(second, () => words(second).includes('99 × 100 px of'));
+      expect(el.crop).to.deep.equal(NEXT.crop);
+      await el.open(await drawn(50, 50, (pen) => { fill(pen, [90, 90, 90], 0, 0, 50, 50); }));
+      await settled(el, () => words(el).includes('20 × 20 px of 50 × 50 px'));
+      expect(words(el)).not.to.contain(OWN);
+    });
+
+    it('goes on with one crop for both where only the field width changes', async () => {
+      const {el} = await onBench('field');
+      set('field', {fieldWidth: 200});
+      frame(el).focus();
+      await shifted('ArrowLeft');
+      await settled(el, () => words(el).includes('99 × 100 px of'));
+      expect(el.crop.width).to.be.closeTo(0.99, 1e-9);
+      expect(words(el)).not.to.contain(OWN);
+    });
+
+    it('counts what close-up no longer takes', async () => {
+      // Life size costs two stops, common practice, no source; at a hundredth of it next to nothing is lost.
+      const el = await fixture<TonalChartReader>(html`<tonal-chart-reader bench="close" sensor-width="36 mm"></tonal-chart-reader>`);
+      set('close', {fieldWidth: 36});
+      await el.open(await shot('aperture-f8.jpg'));
+      expect(benchNamed('close').state.values.meteredMagnification).to.be.closeTo(1, 0.02);
+      await settled(el, () => verdict(el) !== '');
+      set('close', {...NEXT, fieldWidth: 3600});
+      await el.updateComplete;
+      const button = el.shadowRoot?.querySelector<HTMLButtonElement>('.ways button');
+      expect(button?.textContent?.replace(/\s+/g, ' ')).to.contain('1/15 s at f/8 1/3 stop darker than this photo, and 2 1/3 stops darker than what is set now.')
+        .and.contain('From where it will be taken close-up loses 2 stops less light; that is counted.');
+      set('close', {meteredMagnification: 0.01}); // somebody metered again meanwhile
+      await el.updateComplete;
+      el.shadowRoot?.querySelector<HTMLButtonElement>('.ways button')?.click();
+      await el.updateComplete;
+      expect(el.shutter).to.equal(1 / 16);
+      expect(benchNamed('close').state.values.meteredMagnification).to.be.closeTo(1, 0.02);
+    });
+  });
+
   describe('the verdict', () => {
     /** Invented: 100 × 100 pixels of one gray with so many pixels of another, and a light patch that sets the highlights. */
     const picture = (ground: number, other: number, pixels: number, highlight: number) => drawn(100, 100, (pen) => {
@@ -181,6 +291,32 @@ describe('tonal-chart-reader', () => {
         expect(verdict(el).replaceAll('\u00a0', ' ')).to.match(says);
       });
     }
+
+    it('counts every pixel with a colour cut off once, as the table and the sheet do', async () => {
+      const el = await withFile(await drawn(100, 100, (pen) => {
+        fill(pen, [40, 40, 40], 0, 0, 100, 100);
+        fill(pen, [255, 20, 10], 0, 0, 50, 1);
+        fill(pen, [10, 20, 255], 50, 0, 40, 1);
+      }));
+      expect(verdict(el)).to.contain('red and blue reach white in only 0.9% of the crop');
+      expect([0, 2, 4].map((row) => cell(el, row, 2).replace('cut off', '').trim())).to.deep.equal(['0.5%', '0.4%', '0.9%']);
+    });
+
+    it('goes before what the aims for the figure ask, which say why they differ', async () => {
+      const el = await withFile(await shot('exposure-minus2.jpg'));
+      const [, stops] = /^Shoot again, (.*? stops?) brighter/.exec(verdict(el)) ?? [];
+      const [, aim] = /This aim asks for (.*? stops?) more/.exec(words(el)) ?? [];
+      expect(aim, 'what the aim asks').not.to.equal(stops);
+      expect(words(el)).to.contain(`The answer at the top goes first: ${stops?.replace(/\s/g, ' ')} brighter. It looks at even the smallest highlights`);
+    });
+
+    it('asks for the crop first where what is cut off may be trimmed off', async () => {
+      const el = await withFile(await shot('white-edge.jpg'));
+      expect(words(el)).to.contain('If that lies where it will be trimmed off, draw the crop first.');
+      el.crop = {left: 0.2, top: 0.02, width: 0.6, height: 0.809};
+      await settled(el, () => words(el).includes('of 1500 × 1000 px') && words(el).includes('The crop keeps'));
+      expect(words(el)).not.to.contain('draw the crop first');
+    });
 
     it('asks for other light where both ends are lost', async () => {
       const el = await withFile(await picture(0, 0, 0, 255));
@@ -372,9 +508,10 @@ describe('tonal-chart-reader', () => {
     const el = await withFile(file);
     await typeInto(el, 'aim-highlights', '250');
     // sRGB 188 is one stop below 255 (IEC 61966-2-1), 250 a twentieth of a stop below: two thirds fit, a whole stop does not
-    expect(words(el)).to.contain('Shoot 2/3 stop brighter');
+    expect(words(el)).to.contain('This aim asks for 2/3 stop more')
+      .and.contain('The answer at the top goes first: keep it.');
     await typeInto(el, 'aim-highlights', 'bright');
-    expect(words(el)).to.contain('“bright” does not read as').and.contain('Shoot 2/3 stop brighter');
+    expect(words(el)).to.contain('“bright” does not read as').and.contain('asks for 2/3 stop more');
   });
 
   describe('a file that fails', () => {

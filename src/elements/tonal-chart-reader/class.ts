@@ -6,6 +6,7 @@ import {PICTURE_FIELDS} from '../../core/shot/picture-fields.js';
 import type {CropShare, Intent, Shot, ShotKey} from '../../core/shot/shot.js';
 import {ShotProblemEvent} from '../shared/events.js';
 import {photoStyles} from '../shared/photo/photo-styles.js';
+import {PHOTO_PLACE, shotOfPhoto} from '../shared/photo/place.js';
 import {familyStyles} from '../shared/styles.js';
 import {chartBook} from './book.js';
 import {sheetBook} from './photo/book.js';
@@ -137,8 +138,8 @@ export class TonalChartReader extends TwoPhotos<ChartWords> {
   declare blurLimit: number;
 
   /**
-   * Line across the photo along which sharpness is read, places in shares of the frame; of itself it runs up the lower
-   * third of the crop. @attr line
+   * Line across the photo along which sharpness is read, places in shares of the frame; of itself it runs from front to back
+   * where the focus shows most clearly, as along a ruler, or else beside what the crop shows. @attr line
    */
   declare line: LineShare | null | undefined;
 
@@ -151,6 +152,7 @@ export class TonalChartReader extends TwoPhotos<ChartWords> {
   readonly #host: SheetHost = {
     changed: () => { this.requestUpdate(); },
     act: (changes) => { this.act(changes); },
+    keepPart: (crop) => { this.#keepPart(crop); },
     takeWay: this.takeWay,
     show: (shown) => { this.shown = shown; },
     measure: (spot) => { this.spot = spot; },
@@ -175,6 +177,17 @@ export class TonalChartReader extends TwoPhotos<ChartWords> {
   override disconnectedCallback(): void {
     super.disconnectedCallback();
     this.#sheet?.rest();
+  }
+
+  /** The crop is the shot's, but for a photo that was taken from elsewhere. */
+  #keepPart(crop: CropShare): void {
+    const {place} = this;
+    if (!place?.crop) {
+      this.act({crop});
+      return;
+    }
+    place.crop = crop;
+    this.putThing(PHOTO_PLACE, place);
   }
 
   /** Puts on the styles of a part that was fetched. */
@@ -215,8 +228,11 @@ export class TonalChartReader extends TwoPhotos<ChartWords> {
   #follow(): void {
     const words = this.#sheetWords;
     if (!this.#sheet || !words) return;
-    const {photo, earlier, isKept, shot, spot, line, shown, setBefore, opener: {busy}} = this;
-    this.#sheet.follow(photo && {photo, earlier, isKept, shot, spot, line: line ?? undefined, shown, setBefore, busy, words, card: this.thing<MeasuredGray>('grayCard')});
+    const {photo, earlier, isKept, shot: next, place, spot, line, shown, setBefore, opener: {busy}} = this;
+    this.#sheet.follow(photo && {
+      photo, earlier, isKept, next, place, spot, line: line ?? undefined, shown, setBefore, busy, words,
+      shot: shotOfPhoto(place, next), card: this.thing<MeasuredGray>('grayCard'),
+    });
   }
 
   protected override verdictText(): string {

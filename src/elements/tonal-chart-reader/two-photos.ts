@@ -1,12 +1,14 @@
 import type {PropertyDeclarations, PropertyValues} from 'lit';
 import type {Shot, ShotKey} from '../../core/shot/shot.js';
+import {withValuesOf} from '../../core/shot/state.js';
 import type {Photo} from '../../photo/open.js';
 import {troubleText} from '../shared/photo/file-speech.js';
 import {Opener, isClosed, type OpenedBy} from '../shared/photo/opener.js';
 import {PhotoElement} from '../shared/photo/photo-element.js';
+import {PHOTO_PLACE, PhotoPlace} from '../shared/photo/place.js';
 import {shotFrom} from '../shared/photo/settings.js';
 import type {PhotoWords} from '../shared/photo/words/en.js';
-import type {Words} from '../shared/shot-element.js';
+import type {ShotElement, Words} from '../shared/shot-element.js';
 
 /** Names under which the two photos lie on the bench. */
 type Place = 'photo' | 'earlier';
@@ -66,14 +68,23 @@ export abstract class TwoPhotos<W extends Words & PhotoWords> extends PhotoEleme
     return this.photo !== undefined;
   }
 
+  /** Where the photo was taken from, and what is kept of it. */
+  protected get place(): PhotoPlace | undefined { return this.thing<PhotoPlace>(PHOTO_PLACE); }
+
+  protected override benchChanged(): void {
+    this.place?.follow(this.state.values);
+  }
+
   protected override letGo(forGood: boolean): void {
     this.#lay('photo', undefined);
+    this.putThing(PHOTO_PLACE, undefined);
     if (forGood) return;
     this.openerEarlier.stop();
     this.#lay('earlier', undefined);
   }
 
   protected override took(photo: Photo, by: OpenedBy): void {
+    this.putThing(PHOTO_PLACE, new PhotoPlace(this.state.values));
     this.#lay('photo', photo);
     this.#describe(photo, by);
   }
@@ -112,15 +123,15 @@ export abstract class TwoPhotos<W extends Words & PhotoWords> extends PhotoEleme
 
   /** Tells the bench what the photo knows. A photo of the page's own fills in only what nobody has stated. */
   #describe(photo: Photo, by: OpenedBy): void {
-    const told = shotFrom(photo, this.shot);
-    const {values} = this.state;
-    const free = Object.entries(told).filter(([key]) => {
-      const stated = values[key as ShotKey];
-      return by === 'script' || stated === undefined || stated === this.#fromPhoto[key as ShotKey];
-    });
-    if (by === 'reader') this.act(told);
-    else Object.assign(this, Object.fromEntries(free));
-    this.#fromPhoto = told;
+    const {shot, state: {values}} = this;
+    const isFree = (key: ShotKey) => by !== 'page' || values[key] === undefined || values[key] === this.#fromPhoto[key];
+    const told: Partial<Shot> = Object.fromEntries(Object.entries(shotFrom(photo, shot, values.frameWidth)).filter(([key]) => isFree(key as ShotKey)));
+    const isPlaced = (values.fieldWidth ?? values.meteredMagnification) !== undefined;
+    // The light is metered from where the photo was taken, which is where the camera stands as it is opened.
+    this.#fromPhoto = told.meteredAperture && isPlaced && isFree('meteredMagnification')
+      ? {...told, meteredMagnification: (told.sensorWidth ?? shot.sensorWidth) / shot.fieldWidth} : told;
+    if (by === 'reader') this.act(this.#fromPhoto);
+    else this.replace(withValuesOf(this.state, this.#fromPhoto, (this.constructor as typeof ShotElement).fields), false);
   }
 
   protected override get troubleText(): string {

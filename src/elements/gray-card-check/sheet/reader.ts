@@ -6,6 +6,7 @@ import type {CardPatches} from '../../../core/white/patches.js';
 import type {Photo} from '../../../photo/open.js';
 import {Latest} from '../../shared/photo/latest.js';
 import {isClosed, type OpenedBy} from '../../shared/photo/opener.js';
+import {PhotoPlace} from '../../shared/photo/place.js';
 import {exposureOf, saysExposure} from '../../shared/photo/settings.js';
 import type {CardShot} from '../reading.js';
 import type {SheetHost} from './host.js';
@@ -14,6 +15,8 @@ import {firstMarks} from './marks.js';
 
 /** Looks for the card in a shot, and reads its patches wherever they are. */
 export class CardReader {
+  /** Where the card shot was taken from. */
+  place: PhotoPlace | undefined;
   /** What the last answer was about. */
   #asked: CardPatches | undefined;
   /** Settings that came from a card shot, which the next one may replace. */
@@ -32,6 +35,7 @@ export class CardReader {
    */
   begin(photo: Photo, by: OpenedBy, before: CardShot | undefined): void {
     const kept = before?.photo.file === photo.file ? before : undefined;
+    this.place = new PhotoPlace(this.host.stated());
     this.#asked = undefined; // what was asked of a photo that was closed meanwhile was never answered
     this.host.lay({
       photo, lights: kept?.lights ?? this.host.shot().lights, patches: kept?.patches ?? firstMarks(photo),
@@ -75,6 +79,7 @@ export class CardReader {
 
   /** Reads the patches where they are now, unless that was done. */
   follow(): void {
+    this.place?.follow(this.host.stated());
     const shot = this.host.cardShot();
     if (!shot || shot.placed.length < PATCHES.length || isClosed(shot.photo)) return;
     if (shot.patches === this.host.card()?.patches || shot.patches === this.#asked) return;

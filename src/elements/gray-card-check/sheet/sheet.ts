@@ -90,7 +90,7 @@ export class CardSheet {
     const words = this.host.words();
     const thirds = card.trusted ? thirdsToRight(card.exposureError) : 0;
     return html`${patchesTable(words, card.reading)}${findingsList(words, card)}
-      ${wayTo({words, photo, shot: this.host.shot(), thirds, before: this.host.setBefore(), act: this.host.takeWay})}`;
+      ${wayTo({words, photo, place: this.#reader.place, shot: this.host.shot(), thirds, before: this.host.setBefore(), act: this.host.takeWay})}`;
   }
 
   #renderBeforeAfter(card: GrayCard, shot: CardShot): TemplateResult {

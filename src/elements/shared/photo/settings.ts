@@ -35,17 +35,20 @@ export function saysExposure({settings}: TakenPhoto): boolean {
 }
 
 /**
- * What a photo tells of the shot: its exposure as the one to start from, and the camera as far as the file knows it.
+ * What a photo tells of the shot: its exposure as the one to start from, and the camera as far as the file knows it. A file
+ * with fewer pixels than the camera is stated to have is a copy made smaller, and says nothing of the frame.
  * @param shot - what holds where the file is silent
+ * @param framePixels - across the frame, as far as somebody has stated them
  */
-export function shotFrom(photo: TakenPhoto, shot: Shot): Partial<Shot> {
+export function shotFrom(photo: TakenPhoto, shot: Shot, framePixels: number | undefined): Partial<Shot> {
   const {width, height, settings: {focalLength, sensorWidth, orientation = 1}} = photo;
   const {aperture, shutter, iso} = saysExposure(photo) ? exposureOf(photo, shot) : shot;
   // The file measures the sensor as it recorded; the frame is as wide as the picture stands.
   const across = sensorWidth && sensorWidth.mm * (orientation < FIRST_TURNED ? 1 : width / height);
   return {
     aperture, shutter, iso, meteredAperture: aperture, meteredShutter: shutter, meteredIso: iso, correction: 0,
-    frameWidth: width,
+    // Held upright a camera has no fewer pixels.
+    ...(Math.max(width, height) >= (framePixels ?? 0) && {frameWidth: width}),
     ...(focalLength && {focalLength}),
     ...(across && {sensorWidth: toMicrometre(across), sensorHeight: toMicrometre(across * height / width)}),
   };

@@ -6,14 +6,15 @@ import {exposureOf, type TakenPhoto} from './settings.js';
 
 /**
  * From a photo's exposure to one so many thirds brighter, with the other settings as the bench has them.
+ * @param closeUp - stops of light lost to close-up now, beyond what was lost in the photo
  * @returns `undefined` when the limits leave the paying setting no click at all
  */
-export function tradeFor(photo: TakenPhoto, shot: Shot, thirds: number): Trade | undefined {
+export function tradeFor(photo: TakenPhoto, shot: Shot, thirds: number, closeUp: number): Trade | undefined {
   const {pay, clicksPerStop, aperture, iso} = shot;
   const change = Object.fromEntries(SETTINGS.filter((name) => name !== pay).map((name) => [name, shot[name]]));
   try {
     return trade({
-      from: exposureOf(photo, shot), correction: thirds / 3, change, pay, clicksPerStop,
+      from: exposureOf(photo, shot), correction: thirds / 3 + closeUp, change, pay, clicksPerStop,
       limits: {
         // What is set on the bench can be set, whatever its limits say.
         aperture: [Math.min(shot.apertureWidest, aperture), Math.max(shot.apertureSmallest, aperture)],
@@ -33,5 +34,8 @@ const FOLLOWED = 1 / 6;
 
 /** Whether the bench is set to where a trade leads. */
 export function isSet(shot: Shot, {to}: Trade): boolean {
-  return Math.abs(exposureStops(shot, to)) < FOLLOWED;
+  return isAsBright(exposureStops(shot, to));
 }
+
+/** Whether two exposures so many stops apart are taken for one. */
+export const isAsBright = (stops: number): boolean => Math.abs(stops) < FOLLOWED;

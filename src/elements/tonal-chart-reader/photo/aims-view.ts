@@ -5,9 +5,13 @@ import type {AimField, Aims} from './aims.js';
 import {aimsText, shadowsText} from './spot-speech.js';
 import type {SheetWords} from './words/en.js';
 
-/** Where the figure's lights and darks should sit, and what that asks for. */
+/**
+ * Where the figure's lights and darks should sit, and what that asks for.
+ * @param differs - why that is not what the answer says, where it is not
+ */
 export function aimsView(
-  words: SheetWords, aims: Aims, exposure: IntentExposure | undefined, byCard: boolean, type: (field: AimField, text: string) => void,
+  words: SheetWords, aims: Aims, exposure: IntentExposure | undefined, differs: string, byCard: boolean,
+  type: (field: AimField, text: string) => void,
 ): TemplateResult {
   const {say} = words;
   const field = (name: AimField, written: string) => textField({
@@ -18,6 +22,7 @@ export function aimsView(
   return html`<div class="fields">${field('highlights', say.number(aims.highlights))}${field('shadows', say.number(aims.shadows))}
       ${byCard ? nothing : field('backdrop', say.percent(aims.backdrop))}</div>
     ${exposure ? html`<p class="finding">${aimsText(words, exposure, aims)}</p>` : nothing}
+    ${differs ? html`<p class="note">${differs}</p>` : nothing}
     ${note ? html`<p class="note">${note}</p>` : nothing}
     <p class="note">${byCard ? words.fromCard : words.fromCrop}</p>`;
 }

@@ -152,6 +152,7 @@ export function chartChoice(words: SheetWords, shown: Shown, choose: (shown: Sho
 export function edgesTable(words: SheetWords, edges: Edges): TemplateResult {
   const {say, columns} = words;
   const cell = (of: string, text: string, lost = false) => html`<td data-of=${of}><span class=${lost ? 'lost' : nothing}>${text}</span>${lost ? html`<span class="spoken"> ${words.lost}</span>` : nothing}</td>`;
+  const least = (room: 'roomBelow' | 'roomAbove') => roomText(words, Math.min(...COLOUR_CHANNELS.map((channel) => edges[channel][room])));
   return html`<table part="edges"><caption>${words.table}</caption>
     <thead><tr><th scope="col">${columns.channel}</th><th scope="col">${columns.black}</th><th scope="col">${columns.below}</th>
       <th scope="col">${columns.white}</th><th scope="col">${columns.above}</th></tr></thead>
@@ -160,7 +161,8 @@ export function edgesTable(words: SheetWords, edges: Edges): TemplateResult {
       return html`<tr><th scope="row">${sample(words, channel)}<span class="name"> ${words.channels[channel]}</span></th>
         ${cell(columns.black, shareText(say, atBlack), blackLost)}${cell(columns.below, roomText(words, roomBelow))}
         ${cell(columns.white, shareText(say, atWhite), whiteLost)}${cell(columns.above, roomText(words, roomAbove))}</tr>`;
-    })}</tbody></table>`;
+    })}<tr><th scope="row">${words.anyColour}</th>${cell(columns.black, shareText(say, edges.anyAtBlack))}${cell(columns.below, least('roomBelow'))}
+        ${cell(columns.white, shareText(say, edges.anyAtWhite))}${cell(columns.above, least('roomAbove'))}</tr></tbody></table>`;
 }
 
 function sample(words: SheetWords, channel: Channel): TemplateResult {

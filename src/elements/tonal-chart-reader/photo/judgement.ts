@@ -12,6 +12,9 @@ export type Because =
   | 'fits' | 'glints' | 'white-lost' | 'both-lost' | 'black-lost' | 'black-backdrop' | 'black-held'
   | 'too-dark' | 'dark-held' | 'too-bright' | 'bright-held' | 'all-black';
 
+/** Why the aims for the figure ask for another exposure: nothing needs to change, they go by a gray card, or they leave glints out. */
+export type AimsWhy = 'fits' | 'card' | 'glints';
+
 export interface Judgement {
   readonly answer: Answer;
   readonly because: Because;

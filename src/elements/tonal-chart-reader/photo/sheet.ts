@@ -6,6 +6,7 @@ import {choiceField} from '../../shared/fields.js';
 import type {WordBook} from '../../shared/languages.js';
 import {pixelSize} from '../../shared/photo/file-speech.js';
 import {pick} from '../../shared/photo/pick.js';
+import type {PhotoPlace} from '../../shared/photo/place.js';
 import {exposureOf, meantShift, saysExposure} from '../../shared/photo/settings.js';
 import {wayTo} from '../../shared/photo/way-view.js';
 import type {LineShare} from '../places.js';
@@ -24,7 +25,7 @@ import {SharpnessFold} from './sharpness-fold.js';
 import {levelNote, levelText} from './spot-speech.js';
 import {sheetStyles} from './styles.js';
 import {takenText} from './taken-speech.js';
-import {cropText, reasonText, verdictText} from './verdict-speech.js';
+import {cropText, differText, reasonText, verdictText} from './verdict-speech.js';
 import type {SheetWords} from './words/en.js';
 
 /** What the sheet shows, as the element has it now. */
@@ -34,7 +35,12 @@ export interface SheetSubject {
   readonly earlier: Photo | undefined;
   /** Whether the photo is kept, to compare the next one with. */
   readonly isKept: boolean;
+  /** The shot as the photo shows it. */
   readonly shot: Shot;
+  /** The next shot, which may be taken from elsewhere with a crop of its own. */
+  readonly next: Shot;
+  /** Where the photo was taken from. */
+  readonly place: PhotoPlace | undefined;
   readonly spot: CropShare | null;
   readonly line: LineShare | undefined;
   readonly shown: Shown;
@@ -50,10 +56,12 @@ export interface SheetSubject {
 export interface SheetHost {
   readonly changed: () => void;
   readonly act: (changes: Partial<Shot>) => void;
+  /** Crops the photo. */
+  readonly keepPart: (crop: CropShare) => void;
   readonly takeWay: (changes: Partial<Shot>, before: Partial<Shot> | undefined) => void;
   readonly show: (shown: Shown) => void;
   readonly measure: (spot: CropShare | null) => void;
-  readonly drawLine: (line: LineShare) => void;
+  readonly drawLine: (line: LineShare | undefined) => void;
   readonly layLevel: (level: Level | undefined) => void;
   readonly pick: () => TemplateResult;
   readonly keep: () => void;
@@ -80,7 +88,7 @@ export class PhotoSheet {
   readonly #sharpness: SharpnessFold;
   readonly #frames = new FrameDrag(
     (frame) => (frame === 'crop' ? this.#now.shot.crop : this.#now.spot ?? FIRST_SPOT),
-    (frame, to) => { if (frame === 'crop') this.host.act({crop: to}); else this.host.measure(to); });
+    (frame, to) => { if (frame === 'crop') this.host.keepPart(to); else this.host.measure(to); });
   readonly #room = globalThis.ResizeObserver && new ResizeObserver(([entry]) => {
     const width = Math.round(entry?.contentRect.width ?? 0);
     if (width === 0 || width === this.#width) return;
@@ -150,7 +158,7 @@ export class PhotoSheet {
     if (!change || !this.#subject) return nothing;
     const {words} = this.#subject;
     return html`<p class="verdict" part="verdict">${verdictText(words, change.adviceInside, change.inside)}</p>
-      <p class="reason">${reasonText(words, change.adviceInside, change.inside)}</p>`;
+      <p class="reason">${reasonText(words, change)}</p>`;
   }
 
   render(): TemplateResult {
@@ -171,7 +179,7 @@ export class PhotoSheet {
       </div>
       <p class="note">${this.#cropSize()} ${busy ? words.opening : takenText(words, photo, taken)}</p>
       <div class="tools">${this.host.pick()}
-        ${keepsAll(shot.crop) ? nothing : html`<button type="button" @click=${() => { this.host.act({crop: WHOLE}); }}>${words.keepAll}</button>`}
+        ${keepsAll(shot.crop) ? nothing : html`<button type="button" @click=${() => { this.host.keepPart(WHOLE); }}>${words.keepAll}</button>`}
         <button type="button" aria-pressed=${spot ? 'true' : 'false'} @click=${() => { this.host.measure(spot ? null : FIRST_SPOT); }}>${words.measure}</button>
         ${level ? html`<button type="button" @click=${() => { this.#readings.markCard(); }}>${words.isCard}</button>` : nothing}
         ${gray ? html`<button type="button" @click=${() => { this.#readings.forgetCard(); }}>${words.noCard}</button>` : nothing}
@@ -180,10 +188,11 @@ export class PhotoSheet {
   }
 
   #cropSize(): string {
-    const {words, photo, shot} = this.#now;
+    const {words, photo, shot, place} = this.#now;
     const crop = cropPixels(shot.crop, photo);
     const size = pixelSize(words, crop);
-    return crop.width === photo.width && crop.height === photo.height ? words.cropWhole(size) : words.cropSize(size, pixelSize(words, photo));
+    const kept = crop.width === photo.width && crop.height === photo.height ? words.cropWhole(size) : words.cropSize(size, pixelSize(words, photo));
+    return place?.crop ? `${kept} ${words.ownCrop}` : kept;
   }
 
   #renderChart(): TemplateResult {
@@ -206,8 +215,8 @@ export class PhotoSheet {
   }
 
   #renderWay(thirds: number): TemplateResult | typeof nothing {
-    const {words, photo, shot, setBefore} = this.#now;
-    return wayTo({words, photo, shot, thirds, before: setBefore, act: this.host.takeWay});
+    const {words, photo, place, next, setBefore} = this.#now;
+    return wayTo({words, photo, place, shot: next, thirds, before: setBefore, act: this.host.takeWay});
   }
 
   // —— what stands in folds ——
@@ -216,19 +225,20 @@ export class PhotoSheet {
     const {words, shot, photo} = this.#now;
     return html`<details><summary>${words.byNumbers}</summary>${cropFields(words, shot.crop, photo, this.#sides, (problems, crop) => {
       this.#sides = problems;
-      if (crop) this.host.act({crop});
+      if (crop) this.host.keepPart(crop);
       this.host.changed();
     })}</details>`;
   }
 
   #renderAims(): TemplateResult | typeof nothing {
     const {words, shot} = this.#now;
-    const {inside} = this.#readings;
-    if (!inside?.pixels || shot.intent !== 'dark-backdrop') return nothing;
+    const {inside, change} = this.#readings;
+    if (!inside?.pixels || !change || shot.intent !== 'dark-backdrop') return nothing;
     const gray = this.#readings.grayIn();
+    const byCard = gray !== undefined;
     const exposure = exposureForFigure(inside, this.#aims, gray);
     return html`<details><summary>${words.aims}</summary><div class="side">
-      ${aimsView(words, this.#aims, exposure, gray !== undefined, (field, text) => {
+      ${aimsView(words, this.#aims, exposure, exposure && !exposure.estimated ? differText(words, change, exposure.thirds, byCard) : '', byCard, (field, text) => {
         this.#aims = withAim(words, this.#aims, field, text);
         this.host.changed();
       })}

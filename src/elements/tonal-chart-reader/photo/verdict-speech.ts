@@ -11,13 +11,13 @@ export function verdictText(words: SheetWords, advice: Advice, edges: Edges): st
   const {say} = words;
   const {because, thirds} = judge(advice, edges);
   const stops = thirdsText(say, thirds);
-  const share = shareText(say, advice.share);
+  const [share, anyWhite] = [shareText(say, advice.share), shareText(say, edges.anyAtWhite)];
   const lost = COLOUR_CHANNELS.filter((colour) => edges[colour].whiteLost);
   switch (because) {
     case 'fits': return words.keepFits(measuredStops(say, roomAbove(edges)));
-    case 'glints': return words.yoursGlints(colourList(words, lost), lost.length > 1, share);
-    case 'white-lost': return words.againWhite(stops, colourList(words, lost), lost.length > 1, share);
-    case 'both-lost': return words.relight(shareText(say, edges.anyAtWhite), shareText(say, edges.brightness.atBlack));
+    case 'glints': return words.yoursGlints(colourList(words, lost), lost.length > 1, anyWhite);
+    case 'white-lost': return words.againWhite(stops, colourList(words, lost), lost.length > 1, anyWhite);
+    case 'both-lost': return words.relight(anyWhite, shareText(say, edges.brightness.atBlack));
     case 'black-lost': return words.againBlack(stops, share);
     case 'black-backdrop': return words.yoursBlack(share);
     case 'black-held': return words.keepBlack(share);
@@ -30,8 +30,20 @@ export function verdictText(words: SheetWords, advice: Advice, edges: Edges): st
 }
 
 /** Why, and what it rests on. */
-export function reasonText(words: SheetWords, advice: Advice, edges: Edges): string {
-  return [...reasons(words, advice, judge(advice, edges)), hiddenText(words, edges)].filter(Boolean).join(' ');
+export function reasonText(words: SheetWords, {adviceInside: advice, inside: edges, kept}: CropChange): string {
+  const judgement = judge(advice, edges);
+  const isUncropped = keepsAll(kept) && (judgement.because === 'white-lost' || judgement.because === 'both-lost');
+  return [...reasons(words, advice, judgement), isUncropped ? words.cropFirst : '', hiddenText(words, edges)].filter(Boolean).join(' ');
+}
+
+/** Whether a crop of that share of the picture trims nothing off. */
+const keepsAll = (kept: number): boolean => kept > 0.9995;
+
+/** Where the aims for the figure ask for another exposure than the answer: which goes first, and why they differ. */
+export function differText(words: SheetWords, {adviceInside: advice, inside: edges}: CropChange, thirds: number, byCard: boolean): string {
+  const judgement = judge(advice, edges);
+  return thirds === advice.thirds ? ''
+    : words.aimsDiffer(brief(words, judgement), judgement.because === 'fits' ? 'fits' : byCard ? 'card' : 'glints');
 }
 
 function reasons(words: SheetWords, {intent, room, roomAfter}: Advice, {because, thirds}: Judgement): string[] {
@@ -72,7 +84,7 @@ function colourList(words: SheetWords, channels: readonly Channel[], type?: 'dis
 
 /** What the crop did to the reading. */
 export function cropText(words: SheetWords, {kept, matters, inside, whole, adviceWithout}: CropChange): string {
-  if (kept > 0.9995) return words.cropAll;
+  if (keepsAll(kept)) return words.cropAll;
   const {say} = words;
   const edge = Math.abs(inside.anyAtBlack - whole.anyAtBlack) > Math.abs(inside.anyAtWhite - whole.anyAtWhite) ? 'black' : 'white';
   const [now, then] = (edge === 'white' ? [inside.anyAtWhite, whole.anyAtWhite] : [inside.anyAtBlack, whole.anyAtBlack]).map((share) => shareText(say, share));

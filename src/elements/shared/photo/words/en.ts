@@ -47,7 +47,10 @@ export const photoWords = {
   wayOut: (from: string, to: string, held: string) => `${from} → ${to} at ${held}`,
   wayStands: (to: string, held: string) => `${to} at ${held}`,
   wayCost: (stops: string, brighter: boolean) => `${stops} ${brighter ? 'brighter' : 'darker'} than this photo`,
+  wayCostNow: (stops: string, brighter: boolean, now: string, brighterNow: boolean) =>
+    `${stops} ${brighter ? 'brighter' : 'darker'} than this photo, and ${now} ${brighterNow ? 'brighter' : 'darker'} than what is set now`,
   takenAt: (exposure: string) => `It was taken at ${exposure}.`,
+  wayCloseUp: (stops: string, less: boolean) => `From where it will be taken close-up loses ${stops} ${less ? 'less' : 'more'} light; that is counted.`,
   wayEnds: (setting: string, stops: string, short: boolean) => `${setting} ends there: ${stops} ${short ? 'short' : 'too much'}.`,
   wayRounds: (stops: string, brighter: boolean) => `The nearest click is ${stops} ${brighter ? 'brighter' : 'darker'} than that.`,
   wayDone: (setting: string) => `Done: the next shot is set to ${setting}.`,

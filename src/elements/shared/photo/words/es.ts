@@ -33,7 +33,10 @@ export const photoWords: PhotoWords = {
   wayOut: (from, to, held) => `${from} → ${to} con ${held}`,
   wayStands: (to, held) => `${to} con ${held}`,
   wayCost: (stops, brighter) => `${stops} más ${brighter ? 'clara' : 'oscura'} que esta foto`,
+  wayCostNow: (stops, brighter, now, brighterNow) =>
+    `${stops} más ${brighter ? 'clara' : 'oscura'} que esta foto, y ${now} más ${brighterNow ? 'clara' : 'oscura'} que con el ajuste actual`,
   takenAt: (exposure) => `Se hizo con ${exposure}.`,
+  wayCloseUp: (stops, less) => `Desde el nuevo lugar, la distancia corta quita ${stops} ${less ? 'menos' : 'más'} de luz; está contado.`,
   wayEnds: (setting, stops, short) => `${setting}: no da más de sí, ${stops} de ${short ? 'menos' : 'más'}.`,
   wayRounds: (stops, brighter) => `El clic más cercano es ${stops} más ${brighter ? 'claro' : 'oscuro'}.`,
   wayDone: (setting) => `Hecho: la próxima toma queda en ${setting}.`,

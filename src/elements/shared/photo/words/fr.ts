@@ -33,7 +33,10 @@ export const photoWords: PhotoWords = {
   wayOut: (from, to, held) => `${from} → ${to} à ${held}`,
   wayStands: (to, held) => `${to} à ${held}`,
   wayCost: (stops, brighter) => `${stops} plus ${brighter ? 'clair' : 'sombre'} que cette photo`,
+  wayCostNow: (stops, brighter, now, brighterNow) =>
+    `${stops} plus ${brighter ? 'clair' : 'sombre'} que cette photo, et ${now} plus ${brighterNow ? 'clair' : 'sombre'} que le réglage actuel`,
   takenAt: (exposure) => `Elle a été prise à ${exposure}.`,
+  wayCloseUp: (stops, less) => `Depuis le nouvel endroit, le rapprochement fait perdre ${stops} de lumière de ${less ? 'moins' : 'plus'} ; c’est compté.`,
   wayEnds: (setting, stops, short) => `${setting} : impossible d’aller plus loin, ${short ? `il manque ${stops}` : `${stops} de trop`}.`,
   wayRounds: (stops, brighter) => `Le cran le plus proche est ${stops} plus ${brighter ? 'clair' : 'sombre'}.`,
   wayDone: (setting) => `Fait : la prochaine photo est réglée sur ${setting}.`,

@@ -33,7 +33,10 @@ export const photoWords: PhotoWords = {
   wayOut: (from, to, held) => `${from} → ${to} przy ${held}`,
   wayStands: (to, held) => `${to} przy ${held}`,
   wayCost: (stops, brighter) => `O ${stops} ${brighter ? 'jaśniej' : 'ciemniej'} niż na tym zdjęciu`,
+  wayCostNow: (stops, brighter, now, brighterNow) =>
+    `O ${stops} ${brighter ? 'jaśniej' : 'ciemniej'} niż na tym zdjęciu i o ${now} ${brighterNow ? 'jaśniej' : 'ciemniej'} niż przy obecnych ustawieniach`,
   takenAt: (exposure) => `Zrobiono je przy ${exposure}.`,
+  wayCloseUp: (stops, less) => `Z nowego miejsca zbliżenie zabiera o ${stops} światła ${less ? 'mniej' : 'więcej'}; to jest wliczone.`,
   wayEnds: (setting, stops, short) => `${setting}: dalej się nie da, ${short ? 'brakuje' : 'za dużo o'} ${stops}.`,
   wayRounds: (stops, brighter) => `Najbliższe ustawienie daje o ${stops} ${brighter ? 'jaśniej' : 'ciemniej'}.`,
   wayDone: (setting) => `Gotowe: następne ujęcie ma ustawione ${setting}.`,

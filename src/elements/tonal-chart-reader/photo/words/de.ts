@@ -1,5 +1,6 @@
 import {photoWords} from '../../../shared/photo/words/de.js';
 import type {Say} from '../../../shared/say.js';
+import type {AimsWhy} from '../judgement.js';
 import type {SheetWords} from './en.js';
 
 export {family} from '../../../shared/words/de.js';
@@ -29,6 +30,7 @@ export const words = (say: Say): SheetWords => ({
   softer: 'Das Licht weicher machen oder die Lampe versetzen; oder die Schatten mit einem Reflektor oder einer zweiten Lampe aufhellen.',
   beyondWhite: 'Wie weit das Licht über Weiß hinausreicht, steht nicht in der Datei und ist geschätzt: nach der nächsten Aufnahme noch einmal ansehen.',
   beyondBlack: 'Wie tief die Schatten reichen, steht nicht in der Datei und ist geschätzt: nach der nächsten Aufnahme noch einmal ansehen.',
+  cropFirst: 'Liegt das dort, wo weggeschnitten wird, zuerst den Ausschnitt ziehen.',
   ifNoGlint: (stops) => `Ist es Haut, Stoff oder weiße Farbe, ${stops} dunkler neu aufnehmen.`,
   ifFigure: (stops) => `Gehört es zur Figur, ${stops} heller neu aufnehmen.`,
   fillLifts: 'Ein Reflektor oder eine zweite Lampe würde die Schatten aufhellen; mehr Belichtung ginge auf Kosten der Lichter.',
@@ -58,6 +60,7 @@ export const words = (say: Say): SheetWords => ({
   frameAt: (width, height, left, top) => `${width} mal ${height}, ${left} von links, ${top} von oben`,
   cropSize: (size, whole) => `${size} von ${whole}.`,
   cropWhole: (size) => `${size}, das ganze Bild.`,
+  ownCrop: 'Die nächste Aufnahme ist von anderer Stelle mit eigenem Ausschnitt geplant; dieses Foto behält seinen.',
   keepAll: 'Alles behalten',
   byNumbers: 'Ausschnitt in Zahlen',
   sides: {left: 'Links', top: 'Oben', width: 'Breite', height: 'Höhe'},
@@ -80,6 +83,7 @@ export const words = (say: Say): SheetWords => ({
   intents: {'dark-backdrop': 'Figur vor dunklem Hintergrund', even: 'ausgewogen hell und dunkel'},
   table: 'Was im Ausschnitt abgeschnitten ist und wie viele Blendenstufen Spielraum bleiben',
   columns: {channel: 'Farbe', black: 'Bei Schwarz', below: 'Spielraum unten', white: 'Bei Weiß', above: 'Spielraum oben'},
+  anyColour: 'Irgendeine',
   black: 'schwarz',
   white: 'weiß',
   gray: 'Graukarte',
@@ -114,7 +118,8 @@ export const words = (say: Say): SheetWords => ({
   aimsFit: (highlights, shadows, aim) =>
     `Wie aufgenommen liegen die Lichter bei ${highlights} und die Schatten bei ${shadows}: höchstens eine Drittelstufe vom Ziel ${aim} entfernt.`,
   aimsAsk: (stops, brighter, highlights, shadows) =>
-    `${stops} ${brighter ? 'heller' : 'dunkler'} aufnehmen: Dann liegen die Lichter bei ${highlights} und die Schatten bei ${shadows}.`,
+    `Dieses Ziel verlangt ${stops} ${brighter ? 'mehr' : 'weniger'}: Dann liegen die Lichter bei ${highlights} und die Schatten bei ${shadows}.`,
+  aimsDiffer: (answer, why) => `Die Antwort ganz oben geht vor: ${answer}. ${AIMS_WHY[why]}`,
   shadowsShort: (stops, aim) =>
     `Den Schatten fehlen ${stops} bis ${aim}: Ein Reflektor oder eine zweite Lampe hellt sie auf; mehr Belichtung ginge auf Kosten der Lichter.`,
   fromCard: 'Hellste und dunkelste Farbe sind aus der gemessenen Graukarte errechnet.',
@@ -145,3 +150,9 @@ export const words = (say: Say): SheetWords => ({
   sharpness: 'Wo ist es scharf?',
   looking: 'Wird gesucht …',
 });
+
+const AIMS_WHY: Readonly<Record<AimsWhy, string>> = {
+  fits: 'Dieses Ziel gilt nur für eine weitere Aufnahme, falls es eine gibt.',
+  card: 'Sie achtet auch auf die kleinsten Lichter dieses Ausschnitts; dieses Ziel richtet sich nach der hellsten Farbe, die es in diesem Licht laut Graukarte geben kann.',
+  glints: 'Sie achtet auch auf die kleinsten Lichter dieses Ausschnitts; dieses Ziel hält das Allerhellste für Glanzlichter und richtet sich nach dem Rest.',
+};

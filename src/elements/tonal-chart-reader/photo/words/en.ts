@@ -1,4 +1,4 @@
-import type {AdviceIntent} from '../judgement.js';
+import type {AdviceIntent, AimsWhy} from '../judgement.js';
 import type {Channel} from '../../../../core/tone/tally.js';
 import {photoWords} from '../../../shared/photo/words/en.js';
 import type {Say} from '../../../shared/say.js';
@@ -33,6 +33,7 @@ export const words = (say: Say) => ({
   softer: 'Soften or move the lamp, or lift the shadows with a reflector or a second lamp.',
   beyondWhite: 'How far the light reaches past white is not in the file and had to be estimated: look again after the next shot.',
   beyondBlack: 'How deep the shadows go is not in the file and had to be estimated: look again after the next shot.',
+  cropFirst: 'If that lies where it will be trimmed off, draw the crop first.',
   ifNoGlint: (stops: string) => `Where it is skin, cloth or white paint, shoot again ${stops} darker.`,
   ifFigure: (stops: string) => `Where it is part of the figure, shoot again ${stops} brighter.`,
   fillLifts: 'A reflector or a second lamp would lift the shadows; more exposure would cost the highlights.',
@@ -65,6 +66,7 @@ export const words = (say: Say) => ({
   frameAt: (width: string, height: string, left: string, top: string) => `${width} by ${height}, ${left} from the left, ${top} from the top`,
   cropSize: (size: string, whole: string) => `${size} of ${whole}.`,
   cropWhole: (size: string) => `${size}, all of it.`,
+  ownCrop: 'The next shot is set to be taken from elsewhere with a crop of its own; this photo keeps its crop.',
   keepAll: 'Keep it all',
   byNumbers: 'Crop by numbers',
   sides: {left: 'Left', top: 'Top', width: 'Width', height: 'Height'},
@@ -89,6 +91,7 @@ export const words = (say: Say) => ({
   intents: {'dark-backdrop': 'a lit figure, dark backdrop', even: 'even, as much light as dark'},
   table: 'How much is cut off inside the crop, and how many stops of room are left',
   columns: {channel: 'Colour', black: 'At black', below: 'Room below', white: 'At white', above: 'Room above'},
+  anyColour: 'Any colour',
   black: 'black',
   white: 'white',
   gray: 'gray card',
@@ -126,7 +129,8 @@ export const words = (say: Say) => ({
   aimsFit: (highlights: string, shadows: string, aim: string) =>
     `As shot, highlights sit at ${highlights} and shadows at ${shadows}: within a third of a stop of the aim of ${aim}.`,
   aimsAsk: (stops: string, brighter: boolean, highlights: string, shadows: string) =>
-    `Shoot ${stops} ${brighter ? 'brighter' : 'darker'}: highlights then sit at ${highlights} and shadows at ${shadows}.`,
+    `This aim asks for ${stops} ${brighter ? 'more' : 'less'}: highlights then sit at ${highlights} and shadows at ${shadows}.`,
+  aimsDiffer: (answer: string, why: AimsWhy) => `The answer at the top goes first: ${answer}. ${AIMS_WHY[why]}`,
   shadowsShort: (stops: string, aim: string) =>
     `The shadows stay ${stops} short of ${aim}: a reflector or a second lamp lifts them, more exposure would cost the highlights.`,
   fromCard: 'Lightest and darkest paint are worked out from the gray card that was measured.',
@@ -161,5 +165,11 @@ export const words = (say: Say) => ({
 
 const CARD_MEASURED = 'the gray card that was measured';
 const CARD_MEANT = 'a gray card as it should come out';
+
+const AIMS_WHY: Readonly<Record<AimsWhy, string>> = {
+  fits: 'This aim is only for a next shot, if there is one.',
+  card: 'It looks at even the smallest highlights of this crop; this aim goes by the lightest paint there can be in this light, as the gray card has it.',
+  glints: 'It looks at even the smallest highlights of this crop; this aim takes the very brightest for glints and goes by the rest.',
+};
 
 export type SheetWords = ReturnType<typeof words>;

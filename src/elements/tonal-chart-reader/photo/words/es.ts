@@ -1,5 +1,6 @@
 import {photoWords} from '../../../shared/photo/words/es.js';
 import type {Say} from '../../../shared/say.js';
+import type {AimsWhy} from '../judgement.js';
 import type {SheetWords} from './en.js';
 
 export {family} from '../../../shared/words/es.js';
@@ -28,6 +29,7 @@ export const words = (say: Say): SheetWords => ({
   softer: 'Suavizar o mover la lámpara, o levantar las sombras con un reflector o una segunda lámpara.',
   beyondWhite: 'Cuánto pasa la luz del blanco no está en el archivo y se ha estimado: mirar de nuevo tras la próxima toma.',
   beyondBlack: 'Cuánto bajan las sombras no está en el archivo y se ha estimado: mirar de nuevo tras la próxima toma.',
+  cropFirst: 'Si está en lo que se va a recortar, trazar antes el encuadre.',
   ifNoGlint: (stops) => `Si es piel, tela o pintura blanca, repetir ${stops} más oscura.`,
   ifFigure: (stops) => `Si es parte de la figura, repetir ${stops} más clara.`,
   fillLifts: 'Un reflector o una segunda lámpara levantaría las sombras; más exposición se pagaría en las altas luces.',
@@ -57,6 +59,7 @@ export const words = (say: Say): SheetWords => ({
   frameAt: (width, height, left, top) => `${width} por ${height}, a ${left} de la izquierda, a ${top} de arriba`,
   cropSize: (size, whole) => `${size} de ${whole}.`,
   cropWhole: (size) => `${size}, toda la imagen.`,
+  ownCrop: 'La próxima toma está prevista desde otro lugar y con su propio encuadre; esta foto conserva el suyo.',
   keepAll: 'Conservarlo todo',
   byNumbers: 'Encuadre en números',
   sides: {left: 'Izquierda', top: 'Arriba', width: 'Anchura', height: 'Altura'},
@@ -79,6 +82,7 @@ export const words = (say: Say): SheetWords => ({
   intents: {'dark-backdrop': 'figura iluminada, fondo oscuro', even: 'equilibrada, en todos los tonos'},
   table: 'Cuánto se pierde dentro del encuadre, y qué margen queda, en pasos',
   columns: {channel: 'Color', black: 'En negro', below: 'Margen abajo', white: 'En blanco', above: 'Margen arriba'},
+  anyColour: 'Alguno',
   black: 'negro',
   white: 'blanco',
   gray: 'carta gris',
@@ -113,7 +117,8 @@ export const words = (say: Say): SheetWords => ({
   aimsFit: (highlights, shadows, aim) =>
     `Tal como está, las altas luces quedan en ${highlights} y las sombras en ${shadows}: a menos de un tercio de paso de ${aim}.`,
   aimsAsk: (stops, brighter, highlights, shadows) =>
-    `Exponer ${stops} más ${brighter ? 'clara' : 'oscura'}: las altas luces quedan en ${highlights} y las sombras en ${shadows}.`,
+    `Este objetivo pide ${stops} ${brighter ? 'más' : 'menos'}: las altas luces quedan en ${highlights} y las sombras en ${shadows}.`,
+  aimsDiffer: (answer, why) => `La respuesta de arriba va primero: ${answer}. ${AIMS_WHY[why]}`,
   shadowsShort: (stops, aim) =>
     `Las sombras quedan ${stops} por debajo de ${aim}: un reflector o una segunda lámpara las levanta; más exposición se pagaría en las altas luces.`,
   fromCard: 'La pintura más clara y la más oscura se calculan con la carta gris medida.',
@@ -144,3 +149,9 @@ export const words = (say: Say): SheetWords => ({
   sharpness: '¿Dónde está nítida la foto?',
   looking: 'Buscando…',
 });
+
+const AIMS_WHY: Readonly<Record<AimsWhy, string>> = {
+  fits: 'Este objetivo solo vale para otra toma, si la hay.',
+  card: 'Tiene en cuenta hasta las altas luces más pequeñas de este encuadre; este objetivo parte de la pintura más clara que puede haber con esta luz, según la carta gris.',
+  glints: 'Tiene en cuenta hasta las altas luces más pequeñas de este encuadre; este objetivo toma lo más brillante por reflejos y se guía por el resto.',
+};

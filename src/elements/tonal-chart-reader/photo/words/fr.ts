@@ -1,5 +1,6 @@
 import {photoWords} from '../../../shared/photo/words/fr.js';
 import type {Say} from '../../../shared/say.js';
+import type {AimsWhy} from '../judgement.js';
 import type {SheetWords} from './en.js';
 
 export {family} from '../../../shared/words/fr.js';
@@ -28,6 +29,7 @@ export const words = (say: Say): SheetWords => ({
   softer: 'Adoucir ou déplacer la lampe, ou déboucher les ombres avec un réflecteur ou une seconde lampe.',
   beyondWhite: 'Jusqu’où la lumière dépasse le blanc n’est pas dans le fichier et a été estimé : revoir après la prochaine photo.',
   beyondBlack: 'Jusqu’où descendent les ombres n’est pas dans le fichier et a été estimé : revoir après la prochaine photo.',
+  cropFirst: 'Si cela tombe au recadrage, tracer d’abord le cadre.',
   ifNoGlint: (stops) => `Si c’est de la peau, du tissu ou de la peinture blanche, refaire ${stops} plus sombre.`,
   ifFigure: (stops) => `Si cela fait partie de la figurine, refaire ${stops} plus clair.`,
   fillLifts: 'Un réflecteur ou une seconde lampe déboucherait les ombres ; plus d’exposition se paierait dans les hautes lumières.',
@@ -57,6 +59,7 @@ export const words = (say: Say): SheetWords => ({
   frameAt: (width, height, left, top) => `${width} sur ${height}, à ${left} de la gauche, à ${top} du haut`,
   cropSize: (size, whole) => `${size} sur ${whole}.`,
   cropWhole: (size) => `${size}, toute l’image.`,
+  ownCrop: 'La prochaine photo est prévue d’un autre endroit avec son propre cadre ; cette photo garde le sien.',
   keepAll: 'Tout garder',
   byNumbers: 'Cadre en chiffres',
   sides: {left: 'Gauche', top: 'Haut', width: 'Largeur', height: 'Hauteur'},
@@ -79,6 +82,7 @@ export const words = (say: Say): SheetWords => ({
   intents: {'dark-backdrop': 'figurine éclairée, fond sombre', even: 'équilibrée, sur tous les tons'},
   table: 'Ce qui est écrêté dans le cadre, et la marge qui reste, en IL',
   columns: {channel: 'Couleur', black: 'Au noir', below: 'Marge dessous', white: 'Au blanc', above: 'Marge dessus'},
+  anyColour: 'Au moins une',
   black: 'noir',
   white: 'blanc',
   gray: 'charte grise',
@@ -113,7 +117,8 @@ export const words = (say: Say): SheetWords => ({
   aimsFit: (highlights, shadows, aim) =>
     `Telles quelles, les hautes lumières sont à ${highlights} et les ombres à ${shadows} : à moins d’un tiers d’IL du but de ${aim}.`,
   aimsAsk: (stops, brighter, highlights, shadows) =>
-    `Exposer ${stops} plus ${brighter ? 'clair' : 'sombre'} : les hautes lumières seront à ${highlights} et les ombres à ${shadows}.`,
+    `Ce but demande ${stops} de ${brighter ? 'plus' : 'moins'} : les hautes lumières seront à ${highlights} et les ombres à ${shadows}.`,
+  aimsDiffer: (answer, why) => `La réponse tout en haut passe d’abord : ${answer}. ${AIMS_WHY[why]}`,
   shadowsShort: (stops, aim) =>
     `Il manque ${stops} aux ombres pour atteindre ${aim} : un réflecteur ou une seconde lampe les débouche ; plus d’exposition se paierait dans les hautes lumières.`,
   fromCard: 'Les peintures la plus claire et la plus sombre sont calculées d’après la charte grise mesurée.',
@@ -144,3 +149,9 @@ export const words = (say: Say): SheetWords => ({
   sharpness: 'Où la photo est-elle nette ?',
   looking: 'Recherche…',
 });
+
+const AIMS_WHY: Readonly<Record<AimsWhy, string>> = {
+  fits: 'Ce but ne vaut que pour une autre photo, s’il y en a une.',
+  card: 'Elle tient compte des plus petites hautes lumières de ce cadre ; ce but se règle sur la peinture la plus claire possible dans cette lumière, d’après la charte grise.',
+  glints: 'Elle tient compte des plus petites hautes lumières de ce cadre ; ce but prend le plus brillant pour des reflets et se règle sur le reste.',
+};

@@ -1,5 +1,6 @@
 import {photoWords} from '../../../shared/photo/words/pl.js';
 import type {Say} from '../../../shared/say.js';
+import type {AimsWhy} from '../judgement.js';
 import type {SheetWords} from './en.js';
 
 export {family} from '../../../shared/words/pl.js';
@@ -28,6 +29,7 @@ export const words = (say: Say): SheetWords => ({
   softer: 'Zmiękczyć światło lub przesunąć lampę albo rozjaśnić cienie blendą lub drugą lampą.',
   beyondWhite: 'Tego, jak daleko światło wychodzi poza biel, nie ma w pliku i trzeba było to oszacować: sprawdzić po następnym ujęciu.',
   beyondBlack: 'Tego, jak głęboko schodzą cienie, nie ma w pliku i trzeba było to oszacować: sprawdzić po następnym ujęciu.',
+  cropFirst: 'Jeśli leży to tam, gdzie będzie odcięte, najpierw zaznaczyć kadr.',
   ifNoGlint: (stops) => `Jeśli to skóra, tkanina lub biała farba, powtórzyć o ${stops} ciemniej.`,
   ifFigure: (stops) => `Jeśli to część figurki, powtórzyć o ${stops} jaśniej.`,
   fillLifts: 'Blenda lub druga lampa rozjaśni cienie; większa ekspozycja odbyłaby się kosztem świateł.',
@@ -57,6 +59,7 @@ export const words = (say: Say): SheetWords => ({
   frameAt: (width, height, left, top) => `${width} na ${height}, ${left} od lewej, ${top} od góry`,
   cropSize: (size, whole) => `${size} z ${whole}.`,
   cropWhole: (size) => `${size}, całe zdjęcie.`,
+  ownCrop: 'Następne ujęcie ma powstać z innego miejsca i z własnym kadrem; to zdjęcie zachowuje swój.',
   keepAll: 'Zostaw całość',
   byNumbers: 'Kadr w liczbach',
   sides: {left: 'Od lewej', top: 'Od góry', width: 'Szerokość', height: 'Wysokość'},
@@ -79,6 +82,7 @@ export const words = (say: Say): SheetWords => ({
   intents: {'dark-backdrop': 'figurka na ciemnym tle', even: 'wyważone, tyle jasnego co ciemnego'},
   table: 'Ile jest przycięte w kadrze i ile zostało zapasu w EV',
   columns: {channel: 'Barwa', black: 'Przy czerni', below: 'Zapas w dół', white: 'Przy bieli', above: 'Zapas w górę'},
+  anyColour: 'Którakolwiek',
   black: 'czerń',
   white: 'biel',
   gray: 'szara karta',
@@ -113,7 +117,8 @@ export const words = (say: Say): SheetWords => ({
   aimsFit: (highlights, shadows, aim) =>
     `Na tym ujęciu światła leżą przy ${highlights}, a cienie przy ${shadows}: nie dalej niż 1/3 EV od celu ${aim}.`,
   aimsAsk: (stops, brighter, highlights, shadows) =>
-    `Naświetlić o ${stops} ${brighter ? 'jaśniej' : 'ciemniej'}: światła będą wtedy przy ${highlights}, a cienie przy ${shadows}.`,
+    `Ten cel wymaga ${stops} ${brighter ? 'więcej' : 'mniej'}: światła będą wtedy przy ${highlights}, a cienie przy ${shadows}.`,
+  aimsDiffer: (answer, why) => `Pierwszeństwo ma odpowiedź na górze: ${answer}. ${AIMS_WHY[why]}`,
   shadowsShort: (stops, aim) =>
     `Cieniom brakuje ${stops} do ${aim}: rozjaśni je blenda lub druga lampa; większa ekspozycja odbyłaby się kosztem świateł.`,
   fromCard: 'Najjaśniejsza i najciemniejsza farba są wyliczone ze zmierzonej szarej karty.',
@@ -144,3 +149,9 @@ export const words = (say: Say): SheetWords => ({
   sharpness: 'Gdzie jest ostro?',
   looking: 'Szukanie…',
 });
+
+const AIMS_WHY: Readonly<Record<AimsWhy, string>> = {
+  fits: 'Ten cel dotyczy tylko kolejnego ujęcia, jeśli będzie.',
+  card: 'Uwzględnia ona nawet najmniejsze światła tego kadru; ten cel kieruje się najjaśniejszą farbą, jaka może być w tym świetle według szarej karty.',
+  glints: 'Uwzględnia ona nawet najmniejsze światła tego kadru; ten cel bierze to, co najjaśniejsze, za odblaski i kieruje się resztą.',
+};
