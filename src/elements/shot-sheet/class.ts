@@ -8,12 +8,14 @@ import {EMPTY_STATE, type ShotState} from '../../core/shot/state.js';
 import {SHOT_FIELDS} from '../../core/shot/fields.js';
 import {measuredDifferenceIn} from '../../core/shot/measured-lines.js';
 import {settingsIn, sheetIn} from '../../core/shot/sheet-lines.js';
+import type {CropShare} from '../../core/shot/shot.js';
 import type {Level} from '../../core/tone/level.js';
 import type {Photo} from '../../photo/open.js';
 import type {GrayCard} from '../gray-card-check/reading.js';
 import {textField} from '../shared/fields.js';
 import {languageOf} from '../shared/languages.js';
 import {keepFocus} from '../shared/keep-focus.js';
+import {PHOTO_PLACE, photoCrop, type PhotoPlace} from '../shared/photo/place.js';
 import {ShotElement} from '../shared/shot-element.js';
 import {familyStyles} from '../shared/styles.js';
 import type {Along} from './along.js';
@@ -175,15 +177,20 @@ export class ShotSheet extends ShotElement<SheetElementWords> {
   /** The record of the shot as it stands now. */
   get record(): ShotRecord {
     const photo = this.thing<Photo>('photo');
-    const crop = JSON.stringify(this.shot.crop);
+    const crop = JSON.stringify(this.photoCrop);
     if (this.#small.photo !== photo || this.#small.crop !== crop) {
-      const picture = photo && photo.preview.width > 0 ? smallPicture(photo.preview, this.shot.crop) : undefined;
+      const picture = photo && photo.preview.width > 0 ? smallPicture(photo.preview, this.photoCrop) : undefined;
       this.#small = {photo, crop, ...(picture && {picture})};
     }
     const {picture} = this.#small;
     return recordOf(this.state, {
       title: this.name.trim().slice(0, 200), made: new Date().toISOString(), measured: this.allMeasured, ...(picture && {picture}),
     });
+  }
+
+  /** The part of the photo that is kept, which is not the next shot's once that is taken from elsewhere. */
+  private get photoCrop(): CropShare {
+    return photoCrop(this.thing<PhotoPlace>(PHOTO_PLACE), this.shot);
   }
 
   /** What was measured on the photo, and what the gray card and the measured spot on the bench say. */
@@ -201,7 +208,7 @@ export class ShotSheet extends ShotElement<SheetElementWords> {
   #measure(): void {
     const lying = this.thing<Photo>('photo');
     const photo = lying && lying.preview.width > 0 ? lying : undefined;
-    const crop = JSON.stringify(this.shot.crop);
+    const crop = JSON.stringify(this.photoCrop);
     const before = this.#measuredOf;
     if (photo === before.photo && (crop === before.crop || !photo)) return;
     this.#measuredOf = {photo, crop};
@@ -212,7 +219,7 @@ export class ShotSheet extends ShotElement<SheetElementWords> {
 
   async #measureNow(photo: Photo, crop: string): Promise<void> {
     const {fileFacts, measureCrop} = await import('./measure.js');
-    const measured = {...fileFacts(photo), ...await measureCrop(photo, this.shot.crop)};
+    const measured = {...fileFacts(photo), ...await measureCrop(photo, this.photoCrop)};
     if (this.#measuredOf.photo === photo && this.#measuredOf.crop === crop) this.measured = measured;
   }
 
@@ -220,10 +227,10 @@ export class ShotSheet extends ShotElement<SheetElementWords> {
     const at = canvas.dataset.at;
     const picture = at === undefined ? undefined : this.shots[Number(at)]?.picture;
     const preview = this.thing<Photo>('photo')?.preview;
-    const wanted = at === undefined ? `${JSON.stringify(this.shot.crop)} ${preview?.width}` : picture;
+    const wanted = at === undefined ? `${JSON.stringify(this.photoCrop)} ${preview?.width}` : picture;
     if (this.#drawn.get(canvas) === wanted && at !== undefined) return;
     this.#drawn.set(canvas, wanted);
-    if (at === undefined && preview && preview.width > 0) drawSmall(canvas, preview, this.shot.crop);
+    if (at === undefined && preview && preview.width > 0) drawSmall(canvas, preview, this.photoCrop);
     else if (picture) void drawKept(canvas, picture).then((drawn) => { canvas.hidden = !drawn; });
   }
 
