@@ -2,6 +2,9 @@ import {expect, fixture, html, waitUntil} from '@open-wc/testing';
 import {sendKeys, sendMouse} from '@web/test-runner-commands';
 import '../../src/elements/tonal-chart-reader/define.js';
 import type {TonalChartReader} from '../../src/elements/tonal-chart-reader/class.js';
+import {placeOnWay, sharpText} from '../../src/elements/tonal-chart-reader/sharpness/speech.js';
+import {family, words as englishWords} from '../../src/elements/tonal-chart-reader/sharpness/words/en.js';
+import {Say} from '../../src/elements/shared/say.js';
 import type {ShotChangeEvent, ShotProblemEvent} from '../../src/elements/shared/events.js';
 import {chord} from '../hands.js';
 import {drawn, fill, shot} from '../photo/pictures.js';
@@ -41,6 +44,24 @@ function readOff(y: number): number {
   return below.mark_mm + (above.mark_mm - below.mark_mm) * (below.edge_px[1] - y * 999) / (below.edge_px[1] - above.edge_px[1]);
 }
 
+/** Where an end of the line is drawn, shares of the picture. */
+function placeOf(el: Element, name: 'a' | 'b'): readonly [x: number, y: number] {
+  const holder = end(el, name).parentElement;
+  const [x = NaN, y = NaN] = ['x', 'y'].map((side) => Number.parseFloat(holder?.getAttribute(side) ?? '') / 100);
+  return [x, y];
+}
+
+/** The line lies on the rendered ruler, which is some two and a half times as wide as its long marks. */
+function onRuler(el: Element): void {
+  const [a, b] = [placeOf(el, 'a'), placeOf(el, 'b')];
+  for (const {edge_px: [left, y], tick_inner_px: [inner]} of marks) {
+    const along = (y / 999 - a[1]) / (b[1] - a[1]);
+    if (along < 0 || along > 1) continue;
+    expect((a[0] + (b[0] - a[0]) * along) * 1499, `at ${y} px`).to.be.within(left - 5, left + 2.5 * (inner - left));
+  }
+}
+
+const english = englishWords(new Say('en', family));
 const words = (el: Element) => el.shadowRoot?.textContent?.replace(/\s+/g, ' ') ?? '';
 const section = (el: Element) => [...el.shadowRoot?.querySelectorAll('details') ?? []].find(({textContent}) =>
   textContent?.includes('Where is it sharp?')) as HTMLDetailsElement;
@@ -232,11 +253,63 @@ describe('tonal-chart-reader: where is it sharp?', () => {
     expect(el.line?.b[1]).to.be.closeTo(0.6, 0.01);
     expect(el.crop.width).to.equal(1);
     el.crop = {left: 0.2, top: 0.2, width: 0.4, height: 0.5};
+    await pressed(el, 'Side to side');
+    expect(el.line?.a[1]).to.be.closeTo(0.45, 1e-9);
+    expect(el.line?.b[1]).to.be.closeTo(0.45, 1e-9);
     await pressed(el, 'Front to back');
-    expect(el.line?.a[0]).to.be.closeTo(0.4, 1e-9);
-    // A at the bottom of the crop, B up its lower third
-    expect(el.line?.a[1]).to.be.within(0.65, 0.7);
-    expect(el.line?.b[1]).to.be.closeTo(0.2 + 0.5 * 2 / 3, 1e-9);
+    await el.updateComplete;
+    await settled(el, () => /sharp/.test(finding(el)));
+    onRuler(el);
+  });
+
+  it('lays the line along the ruler of itself, and says other parts are sharp at other apertures', async () => {
+    const sharp: number[] = [];
+    for (const name of ['aperture-f2.8.jpg', 'aperture-f8.jpg', 'aperture-f16.jpg']) {
+      const el = await fixture<TonalChartReader>(html`<tonal-chart-reader></tonal-chart-reader>`);
+      await el.open(await shot(name));
+      section(el).querySelector('summary')?.focus();
+      await sendKeys({press: 'Enter'});
+      await settled(el, () => /sharp/.test(finding(el)));
+      onRuler(el);
+      const [, from, to] = /from (\d+)% to (\d+)%\./.exec(finding(el)) ?? [];
+      // The rendered focus plane is in the piece that is sharp
+      const [a, b] = [placeOf(el, 'a'), placeOf(el, 'b')];
+      const [near, far] = [from, to].map((percent) => readOff(a[1] + (b[1] - a[1]) * Number(percent) / 100));
+      expect(near).to.be.below(truth.focus_plane + FOCUS_TOLERANCE_MM);
+      expect(far).to.be.above(truth.focus_plane - FOCUS_TOLERANCE_MM);
+      sharp.push((far as number) - (near as number));
+      expect(words(el)).to.contain('belongs on a ruler');
+      el.remove();
+    }
+    expect(sharp, sharp.join()).to.deep.equal([...sharp].sort((one, other) => one - other));
+    expect(new Set(sharp).size).to.equal(3);
+  });
+
+  it('lays the line low in the crop, beside what stands there, where no line shows a focus', async () => {
+    const el = await fixture<TonalChartReader>(html`<tonal-chart-reader></tonal-chart-reader>`);
+    await el.open(await drawn(300, 200, (pen) => { fill(pen, [80, 80, 80], 0, 0, 300, 200); }));
+    el.crop = {left: 0.2, top: 0.2, width: 0.4, height: 0.5};
+    section(el).querySelector('summary')?.focus();
+    await sendKeys({press: 'Enter'});
+    await settled(el, () => finding(el).includes('unknown, not soft'));
+    const [a, b] = [placeOf(el, 'a'), placeOf(el, 'b')];
+    expect(a[0]).to.be.within(0.5, 0.6);
+    expect(b[0]).to.be.within(0.45, a[0]);
+    expect(a[1]).to.be.within(0.65, 0.7);
+    expect(b[1]).to.be.closeTo(0.2 + 0.5 * 2 / 3, 1e-3);
+  });
+
+  it('joins pieces that a stray reading parts, and drops stray pieces beside longer ones', () => {
+    const {say} = english;
+    const places = {write: (along: number) => placeOnWay(english, along), onRuler: false};
+    const said = (...pieces: readonly (readonly [number, number])[]) =>
+      sharpText(english, pieces.map(([from, to]) => ({from, to})), true, places);
+    expect(say.percent(0.5)).to.equal('50%');
+    expect(said([0.5, 0.62], [0.63, 0.66])).to.equal('On the way from A to B it is sharp from 50% to 66%.');
+    expect(said([0.1, 0.11], [0.5, 0.6])).to.equal('On the way from A to B it is sharp from 50% to 60%.');
+    expect(said([0, 0.2], [0.5, 0.6])).to.equal('On the way from A to B it is sharp from A to 20% and from 50% to 60%.');
+    expect(said([0.5, 0.51])).to.equal('On the way from A to B it is sharp from 50% to 51%.');
+    expect(said([0, 1])).to.equal('As sharp from A to B as at its sharpest.');
   });
 
   it('keeps the last good line and says what is wrong with another', async () => {

@@ -17,7 +17,7 @@ export const STOPS: Readonly<Record<string, string>> = {
   'sharp-zone-bar': `
     slider Focus = 36 mm behind the base’s front edge
     button Blur, pressed | button Contrast, not pressed
-    button Move the camera 843 mm back, stop down to f/20, then crop…
+    button Move the camera…
     textbox Aperture = f/8 | textbox Focal length = 60 mm | textbox Field width = 187 mm | textbox Base depth = 90 mm | textbox Focus = 36 mm
     fold Figure: what reaches past the base
       textbox Past the front edge = 18 mm | textbox … at a height of = 20 mm | textbox Past the back edge = 26 mm | textbox … at a height of = 45 mm
@@ -29,7 +29,7 @@ export const STOPS: Readonly<Record<string, string>> = {
     fold Finished picture, blur limit, unit
       textbox Finished width, pixels = 1600 | textbox Frame width, pixels = 6000 | textbox Blur limit, finished px = 1.5 | combobox Lengths in = mm
     fold Or several frames, to stack
-      button Set f/10 and 0.4 s for it
+      button Set f/…
     fold What a step back is worth
       slider Camera back by = 0 mm
     fold Field width, from a photo of a ruler
@@ -37,12 +37,12 @@ export const STOPS: Readonly<Record<string, string>> = {
       textbox Graduation at the front edge | textbox Nearest still sharp | textbox Farthest still sharp`,
   'tonal-chart-reader': `
     slider Crop frame = 60% by 81%, 20% from the left, 2% from the top
-    back slider Line, end A = 50% from the left, 81% from the top | back slider Line, end B = 50% from the left, 56% from the top
+    back slider Line, end A… | back slider Line, end B…
     file Choose another photo | button Keep it all | button Measure a spot, not pressed
     button 0.3 s → 1/4 s at f/8 1/3 stop darker than this photo. | combobox The picture is meant as = dark-backdrop
     radio Colours = colours
     fold Where is it sharp?
-      button Front to back, along the base | button Side to side
+      button Front to back… | button Side to side
       textbox Ruler at A | textbox Ruler at the + halfway | textbox Ruler at B | textbox Base’s front edge
       button Show it over the photo, not pressed
     fold Beside an earlier shot
@@ -95,9 +95,9 @@ export const STOPS: Readonly<Record<string, string>> = {
     slider Camera, looking down = 7° down | slider Foremost tip = 18 mm past the front edge, 20 mm up
     slider Top of the figure = 95 mm above the table | slider Rearmost tip = 26 mm past the back edge, 45 mm up
     slider Front edge of the base = base 90 mm deep | slider Back edge of the base = base 90 mm deep
-    button Further back, cropped (60 mm lens) f/22 at 1.6 s, from 969 mm away…, not pressed
-    button 2 frames, blended (60 mm lens) f/22 at 2 s each, from 572 mm away…, not pressed
-    button 2 frames, blended (100 mm lens) f/22 at 1.6 s each, from 973 mm away…, not pressed
+    button Further back, cropped (60 mm lens) f/…, not pressed
+    button 2 frames, blended (60 mm lens) f/…, not pressed
+    button 2 frames, blended (100 mm lens) f/…, not pressed
     fold Side by side
     fold Fine lines at every aperture
     fold What counts how much

@@ -26,7 +26,7 @@ export interface FoldSubject {
 export interface FoldHost {
   readonly changed: () => void;
   readonly act: (changes: Partial<Shot>) => void;
-  readonly drawLine: (line: LineShare) => void;
+  readonly drawLine: (line: LineShare | undefined) => void;
   readonly later: <M>(load: () => Promise<M>) => M | undefined | null;
   readonly wordsOf: <V>(book: WordBook<V>) => V | undefined;
   readonly wear: (styles: CSSResult) => void;

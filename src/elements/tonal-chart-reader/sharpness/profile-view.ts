@@ -92,9 +92,9 @@ function hatches(drawing: string, size: number): SVGTemplateResult {
 
 /** What lies over the photo: the heat in squares, and the line with its two ends. */
 export function overPhoto(
-  words: SharpnessWords, line: LineShare, heat: Heat | undefined, change: boolean, limit: number, picture: {readonly width: number; readonly height: number},
+  words: SharpnessWords, line: LineShare | undefined, heat: Heat | undefined, change: boolean, limit: number, picture: {readonly width: number; readonly height: number},
 ): TemplateResult {
-  return html`${heat ? heatDrawing(heat, change, limit, picture) : nothing}${lineDrawing(words, line)}`;
+  return html`${heat ? heatDrawing(heat, change, limit, picture) : nothing}${line ? lineDrawing(words, line) : nothing}`;
 }
 
 function heatDrawing(heat: Heat, change: boolean, limit: number, {width, height}: {readonly width: number; readonly height: number}): TemplateResult {

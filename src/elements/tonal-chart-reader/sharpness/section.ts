@@ -1,6 +1,6 @@
 import {html, nothing, type TemplateResult} from 'lit';
 import {airyDiameter, workingAperture} from '../../../core/optics/lens.js';
-import type {CropShare, Shot} from '../../../core/shot/shot.js';
+import type {Shot} from '../../../core/shot/shot.js';
 import type {Photo} from '../../../photo/open.js';
 import {textField} from '../../shared/fields.js';
 import {cropPixels} from '../photo/crop.js';
@@ -9,12 +9,13 @@ import {Latest} from '../../shared/photo/latest.js';
 import {LineDrag} from './line-drag.js';
 import {NO_READINGS, focusReading, rulerAt, rulerOnLine, withReading, type FocusReading, type RulerField, type RulerOnLine} from './ruler-readings.js';
 import {judgedStretches, scaleOf, sharpUpTo} from './draw.js';
+import {clearestLine} from './front-line.js';
 import {HeatReader} from './heat.js';
 import {acrossCrop, frontToBack} from './line.js';
 import {readAlong, type LineReading} from './reading.js';
 import {heatLegend, overPhoto, profileDrawing} from './profile-view.js';
 import {changeOf, type Change} from './names.js';
-import {diffractionText, focusText, partOfWay, rulerText, sharpText, worthText, type Places} from './speech.js';
+import {diffractionText, focusText, placeOnWay, rulerText, sharpText, worthText, type Places} from './speech.js';
 import type {SharpnessWords} from './words/en.js';
 
 export {sharpnessStyles} from './styles.js';
@@ -30,7 +31,7 @@ export interface SharpnessSubject {
   /** f-numbers of both shots. */
   readonly aperture: number;
   readonly apertureEarlier: number;
-  /** Line that was drawn or given by the page; without one it follows the crop. */
+  /** Line that was drawn or given by the page; without one it lies where the focus shows, or beside what the crop shows. */
   readonly line: LineShare | undefined;
   /** CSS px the curve gets. */
   readonly width: number;
@@ -39,7 +40,8 @@ export interface SharpnessSubject {
 /** What the section asks of its element. */
 export interface SharpnessHost {
   readonly changed: () => void;
-  readonly draw: (line: LineShare) => void;
+  /** Without a line: from front to back, as of itself. */
+  readonly draw: (line: LineShare | undefined) => void;
   readonly focus: (behindFront: number) => void;
 }
 
@@ -56,14 +58,16 @@ export class SharpnessSection {
   #showsHeat = false;
   #showsChange = true;
   #asked: readonly unknown[] = [];
+  /** Line from front to back that was looked for in a photo, where there is one. */
+  #front: {readonly of: Photo; readonly line: LineShare | undefined} | undefined;
 
   readonly #heat: HeatReader;
-  readonly #along = new Latest<LineReading>((reading) => {
-    if (reading.photo !== this.#subject?.photo) return;
+  readonly #along = new Latest<LineReading | undefined>((reading) => {
+    if (reading && (reading.photo !== this.#subject?.photo || !this.#line)) return;
     this.#reading = reading;
     this.host.changed();
   });
-  readonly #drag = new LineDrag(() => this.#line, (line) => { if (hasLength(line)) this.host.draw(line); });
+  readonly #drag = new LineDrag(() => this.#line ?? frontToBack(this.#now.shot.crop), (line) => { if (hasLength(line)) this.host.draw(line); });
 
   constructor(private readonly host: SharpnessHost) {
     this.#heat = new HeatReader(host.changed);
@@ -74,11 +78,11 @@ export class SharpnessSection {
     this.#subject = subject;
     const {photo, aperture, apertureEarlier, shot: {crop}} = subject;
     const [earlier, line, scaleAtB] = [this.#earlier, this.#line, this.#ruler?.scaleAtB ?? 1];
-    const asked = [photo, earlier, aperture, apertureEarlier, ...line.a, ...line.b, scaleAtB];
+    const asked = [photo, earlier, aperture, apertureEarlier, scaleAtB, ...line?.a ?? [NaN], ...line?.b ?? []];
     if (asked.some((value, at) => !Object.is(value, this.#asked[at]))) {
-      if (photo !== this.#asked[0]) this.#reading = undefined;
+      if (photo !== this.#asked[0] || !line) this.#reading = undefined;
       this.#asked = asked;
-      this.#along.want(() => readAlong({photo, earlier, aperture, apertureEarlier, line, scaleAtB}));
+      this.#along.want(() => (line ? readAlong({photo, earlier, aperture, apertureEarlier, line, scaleAtB}) : this.#lookForFront(photo)));
     }
     if (this.#showsHeat) this.#heat.follow(photo, earlier, cropPixels(crop, photo));
   }
@@ -97,9 +101,14 @@ export class SharpnessSection {
     return earlier && sameSet && earlier.width === photo.width && earlier.height === photo.height ? earlier : undefined;
   }
 
-  get #line(): LineShare {
-    const {line, shot} = this.#now;
-    return line ?? frontToBack(shot.crop);
+  /** The line there is; `undefined` while it is looked for. */
+  get #line(): LineShare | undefined {
+    const {line, photo, shot} = this.#now;
+    return line ?? (this.#front?.of === photo ? this.#front.line ?? frontToBack(shot.crop) : undefined);
+  }
+
+  async #lookForFront(photo: Photo): Promise<undefined> {
+    this.#front = {of: photo, line: await clearestLine(photo)};
   }
 
   get #ruler(): RulerOnLine | undefined {
@@ -109,7 +118,7 @@ export class SharpnessSection {
   get #places(): Places {
     const ruler = this.#ruler;
     const {words, shot: {unit}} = this.#now;
-    return {write: ruler ? (along) => rulerText(words, rulerAt(ruler, along), unit) : partOfWay, onRuler: ruler !== undefined};
+    return {write: ruler ? (along) => rulerText(words, rulerAt(ruler, along), unit) : (along) => placeOnWay(words, along), onRuler: ruler !== undefined};
   }
 
   get #now(): SharpnessSubject {
@@ -205,10 +214,9 @@ export class SharpnessSection {
 
   #renderLine(): TemplateResult {
     const {words} = this.#now;
-    const lay = (preset: (crop: CropShare) => LineShare) => () => { this.host.draw(preset(this.#now.shot.crop)); };
     return html`<div class="tools" role="group" aria-label=${words.lay}>
-      <button type="button" @click=${lay(frontToBack)}>${words.frontToBack}</button>
-      <button type="button" @click=${lay(acrossCrop)}>${words.across}</button>
+      <button type="button" @click=${() => { this.host.draw(undefined); }}>${words.frontToBack}</button>
+      <button type="button" @click=${() => { this.host.draw(acrossCrop(this.#now.shot.crop)); }}>${words.across}</button>
       <p class="spoken" id="line-keys">${words.keys}</p></div>`;
   }
 
@@ -225,6 +233,7 @@ export class SharpnessSection {
     const ruler = this.#ruler;
     return html`<fieldset class="by-ruler"><legend>${words.ruler}</legend>
       <div class="fields">${field('atA')}${field('atMiddle', words.middleHint)}${field('atB')}${field('atFront')}</div></fieldset>
+      ${ruler ? nothing : html`<p class="note">${words.layOnRuler}</p>`}
       ${ruler && !ruler.measured ? html`<p class="note">${words.reckoned}</p>` : nothing}
       ${!ruler && atA !== undefined && atB !== undefined && atMiddle !== undefined ? html`<p class="problem">${words.wrongMiddle}</p>` : nothing}`;
   }

@@ -5,7 +5,7 @@ import type {SharpnessWords} from './words/en.js';
 
 /** How places on the line are written: on the ruler when it was read, otherwise as parts of the way from A to B. */
 export interface Places {
-  /** `120 mm`; or `A`, `1/3`, `B`. */
+  /** `120 mm`; or `A`, `34%`, `B`. */
   readonly write: (along: number) => string;
   readonly onRuler: boolean;
 }
@@ -16,17 +16,15 @@ export function rulerText({say}: SharpnessWords, mm: number, unit: Shot['unit'])
   return `${unit === 'mm' ? say.number(length) : say.fixed(length, 2)}\u00a0${unit}`;
 }
 
-/** Parts of the way from A to B that a reader can see on the photo. */
-const PARTS = [[1 / 10, '1/10'], [1 / 4, '1/4'], [1 / 3, '1/3'], [1 / 2, '1/2'], [2 / 3, '2/3'], [3 / 4, '3/4'], [9 / 10, '9/10']] as const;
+/** So near to an end is at the end. */
+const AT_END = 0.005;
 
-/** `A`, `1/3`, `B`: the nearest of the parts that can be seen. */
-export function partOfWay(along: number): string {
-  const [, name] = [[0, 'A'] as const, ...PARTS, [1, 'B'] as const].reduce((nearest, part) =>
-    (Math.abs(part[0] - along) < Math.abs(nearest[0] - along) ? part : nearest));
-  return name;
+/** `A`, `34%`, `B`: as finely as the readings lie. */
+export function placeOnWay({say}: SharpnessWords, along: number): string {
+  return along <= AT_END ? 'A' : along >= 1 - AT_END ? 'B' : say.percent(along);
 }
 
-/** `at B`, `about 1/3 of the way from A to B`, `at 120 mm`. */
+/** `at B`, `about 34% of the way from A to B`, `at 120 mm`. */
 function whereText(words: SharpnessWords, {write, onRuler}: Places, along: number): string {
   const place = write(along);
   return onRuler || place === 'A' || place === 'B' ? words.at(place) : words.onWay(place);
@@ -46,18 +44,28 @@ function piecesText(words: SharpnessWords, list: readonly PieceOfLine[], {write}
   return words.say.list([...new Set(texts)]);
 }
 
-/** Pieces shorter than this are a stray reading, where there are longer ones; share of the line. */
+/** Pieces, and gaps between them, that are shorter than this are stray readings; share of the line. */
 const LEAST_PIECE = 0.03;
-/** So near to an end is at the end. */
-const AT_END = 0.005;
+
+/** Pieces without the gaps that a stray reading makes, and without stray pieces where there are longer ones. */
+function plainPieces(pieces: readonly PieceOfLine[]): readonly PieceOfLine[] {
+  const joined: {from: number; to: number}[] = [];
+  for (const {from, to} of pieces) {
+    const last = joined.at(-1);
+    if (last && from - last.to < LEAST_PIECE) last.to = to;
+    else joined.push({from, to});
+  }
+  const long = joined.filter(({from, to}) => to - from >= LEAST_PIECE);
+  return long.length ? long : joined;
+}
 
 /** Where the shot is sharp along the line. */
 export function sharpText(words: SharpnessWords, sharp: readonly PieceOfLine[], known: boolean, places: Places): string {
-  const [only, ...more] = sharp;
+  const plain = plainPieces(sharp);
+  const [only, ...more] = plain;
   if (!known || !only) return words.nothingKnown;
   if (more.length === 0 && only.from <= AT_END && only.to >= 1 - AT_END) return words.sharpAll;
-  const long = sharp.filter(({from, to}) => to - from >= LEAST_PIECE);
-  const pieces = piecesText(words, long.length ? long : sharp, places);
+  const pieces = piecesText(words, plain, places);
   return places.onRuler ? words.sharpOnRuler(pieces) : words.sharp(pieces);
 }
 

@@ -12,12 +12,12 @@ export const sharpnessStyles = css`
   .kept { fill: currentColor; }
   .ink-hatch { stroke: currentColor; stroke-opacity: 0.45; }
   .accent-hatch { stroke: var(--accent); }
-  .pale-hatch { stroke: #fff; stroke-opacity: 0.6; }
+  .pale-hatch { stroke: #fff; stroke-opacity: 0.45; }
   .focus { stroke: var(--accent); stroke-width: 2; stroke-dasharray: 7 3; fill: none; }
 
   .stage .over { position: absolute; inset: 0; pointer-events: none; }
   .stage .heat { pointer-events: none; }
-  .heat .sharp, .heat .sharper, .swatch .sharp, .swatch .sharper { fill: var(--accent); fill-opacity: 0.66; }
+  .heat .sharp, .heat .sharper, .swatch .sharp, .swatch .sharper { fill: var(--accent); fill-opacity: 0.24; stroke: var(--accent); stroke-width: 1; vector-effect: non-scaling-stroke; }
   .heat .near { fill: url(#heat-near); } .swatch .near { fill: url(#legend-near); }
   .heat .soft, .heat .softer { fill: url(#heat-soft); } .swatch .soft, .swatch .softer { fill: url(#legend-soft); }
   .cell.unknown { fill: #fff; fill-opacity: 0.75; }

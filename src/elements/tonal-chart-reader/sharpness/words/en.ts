@@ -3,7 +3,7 @@ import type {Change, Sharpness} from '../names.js';
 
 export {family} from '../../../shared/words/en.js';
 
-/** What is said of where a photo is sharp. Places and lengths come written: `A`, `1/3`, `B` or `120 mm` on a ruler. */
+/** What is said of where a photo is sharp. Places and lengths come written: `A`, `34%`, `B` or `120 mm` on a ruler. */
 export const words = (say: Say) => ({
   say,
   looking: 'Looking…',
@@ -51,10 +51,11 @@ export const words = (say: Say) => ({
   endAt: (left: string, top: string) => `${left} from the left, ${top} from the top`,
   keys: 'Arrow keys move an end of the line, with Shift in small steps.',
   lay: 'Lay the line',
-  frontToBack: 'Front to back, along the base',
+  frontToBack: 'Front to back, beside the base',
   across: 'Side to side',
   ruler: 'With a ruler lying along the line',
   rulerAt: {atA: 'Ruler at A', atMiddle: 'Ruler at the + halfway', atB: 'Ruler at B', atFront: 'Base’s front edge'},
+  layOnRuler: 'The line belongs on a ruler that lies from front to back beside the base: move A and B onto it. With what the ruler reads at A and B the answer comes in lengths.',
   middleHint: 'far things look smaller: this takes it into account',
   reckoned: 'How much smaller far things look is worked out from the lens and the width of the frame. Read the ruler at the + halfway along the line, and it is measured instead.',
   wrongMiddle: 'The reading at the + has to lie between the two at the ends.',

@@ -8,7 +8,7 @@ export const words = (say: Say): SharpnessWords => ({
   looking: 'Buscando…',
   lookingSoFar: (percent) => `Buscando… ${percent}`,
 
-  onWay: (fraction) => `hacia ${fraction} del camino de A a B`,
+  onWay: (fraction) => `hacia el ${fraction} del camino de A a B`,
   stretch: (from, to) => `de ${from} a ${to}`,
   at: (place) => `en ${place}`,
 
@@ -46,10 +46,11 @@ export const words = (say: Say): SharpnessWords => ({
   endAt: (left, top) => `a ${left} de la izquierda, a ${top} de arriba`,
   keys: 'Las flechas mueven un extremo de la línea, con Mayús poco a poco.',
   lay: 'Poner la línea',
-  frontToBack: 'De delante atrás, por la peana',
+  frontToBack: 'De delante atrás, junto a la peana',
   across: 'De lado a lado',
   ruler: 'Con una regla a lo largo de la línea',
   rulerAt: {atA: 'Regla en A', atMiddle: 'Regla en el + central', atB: 'Regla en B', atFront: 'Borde delantero de la peana'},
+  layOnRuler: 'La línea debe ir sobre una regla tendida de delante atrás junto a la peana: llevar A y B hasta ella. Con lo que marca la regla en A y en B, la respuesta sale en longitudes.',
   middleHint: 'lo lejano se ve menor: así se tiene en cuenta',
   reckoned: 'Cuánto menor se ve lo lejano se calcula con la distancia focal y la anchura del campo. Leer la regla en el + del centro de la línea, y quedará medido.',
   wrongMiddle: 'La lectura en el + debe estar entre las de los extremos.',
