@@ -80,8 +80,8 @@ describe('a way out', () => {
 
 /** What arrows move, and which of them does not run into an end within twenty presses. */
 const RUNS: readonly (readonly [tag: string, at: string, key: string])[] = [
-  ['stop-trade-dial', '[role=slider]', 'ArrowLeft'], ['sharp-zone-bar', '[role=slider]', 'ArrowRight'], ['shot-plan', '[data-grip=top]', 'ArrowUp'],
-  ['backdrop-shade', '[data-thing=backdrop]', 'ArrowRight'], ['tonal-chart-reader', '[data-frame=crop]', 'ArrowLeft'], ['gray-card-check', '[data-patch=white]', 'ArrowRight'],
+  ['tonal-chart-reader', '[data-frame=crop]', 'ArrowLeft'], ['gray-card-check', '[data-patch=white]', 'ArrowRight'], ['shot-plan', '[data-grip=top]', 'ArrowUp'],
+  ['backdrop-shade', '[data-thing=backdrop]', 'ArrowRight'], ['stop-trade-dial', '[role=slider]', 'ArrowLeft'], ['sharp-zone-bar', '[role=slider]', 'ArrowRight'],
 ];
 
 const regionOf = (el: LitElement) => el.shadowRoot?.querySelector('.spoken[role=status]') as HTMLElement;
@@ -112,9 +112,10 @@ describe('twenty arrows in a row', () => {
     }
     await waitUntil(() => heard.every(({length}) => length > 0), 'all have spoken', {timeout: 10_000});
     // One more answer takes as long as a second answer of the others would have taken.
-    await run(1, 1);
-    await waitUntil(() => (heard[1]?.length ?? 0) > 1, 'one speaks again', {timeout: 10_000});
-    expect(heard.map((sentences) => sentences.filter(Boolean).length)).to.deep.equal(RUNS.map((_, at) => (at === 1 ? 2 : 1)));
-    for (const [at, [last]] of heard.entries()) expect(last, RUNS[at]?.[0]).to.match(/\w+ \w+.*[.!]$/);
+    const last = RUNS.length - 1;
+    await run(last, 1);
+    await waitUntil(() => (heard[last]?.length ?? 0) > 1, 'one speaks again', {timeout: 10_000});
+    expect(heard.map(({length}) => length)).to.deep.equal(RUNS.map((_, at) => (at === last ? 2 : 1)));
+    for (const [at, [sentence]] of heard.entries()) expect(sentence, RUNS[at]?.[0]).to.match(/\w+ \w+.*[.!]$/);
   });
 });

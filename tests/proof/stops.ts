@@ -8,12 +8,12 @@ export const STOPS: Readonly<Record<string, string>> = {
     slider Aperture and shutter, same light = f/11 at 0.6 s
     textbox Start: metered or tried = f/2.8, 1/25 s, ISO 100
     button One click darker | textbox Brighter (+), darker (−) = 0 | button One click brighter
-    textbox Aperture = f/11 | textbox Shutter = 0"6 | textbox ISO = ISO 100 | combobox Keeps the light = shutter
+    textbox Aperture = f/11 | textbox Shutter = 0"6 | textbox ISO = 100 | combobox Keeps the light = shutter
     button Start from here | button Back to the start
     fold What changed, and the way there
     fold Limits of lens and body
       combobox Clicks of the dials = 3 | textbox Lens fully open = f/2.8 | textbox Lens fully closed = f/22 | textbox Shortest time = 1/4000 s
-      textbox Longest time = 30 s | textbox Base ISO = ISO 100 | textbox Highest ISO you use = ISO 6400`,
+      textbox Longest time = 30 s | textbox Base ISO = 100 | textbox Highest ISO you use = 6400`,
   'sharp-zone-bar': `
     slider Focus = 36 mm behind the base’s front edge
     button Blur, pressed | button Contrast, not pressed
@@ -63,7 +63,7 @@ export const STOPS: Readonly<Record<string, string>> = {
     button Copy | button Copy | button Copy
     file Choose another card shot`,
   'backdrop-shade': `
-    textbox How dark should the backdrop be? = 4.5 | textbox Base to backdrop = 300 mm | combobox Backdrop of = black-card
+    textbox How dark should the backdrop be? = 4.5 | textbox Middle of base to backdrop = 300 mm | combobox Backdrop of = black-card
     button Find a place for a card | button Smallest move that does it
     slider key, from above = 230 mm left, 200 mm in front, 300 mm up | slider fill, from above = 360 mm right, 330 mm in front, 180 mm up
     slider flag, from above = 70 mm right, 200 mm behind, 400 mm up | slider backdrop, from above = 300 mm behind
