@@ -1,6 +1,7 @@
 import {expect} from '@open-wc/testing';
 import {completeShot, type Shot} from '../../src/core/shot/shot.js';
-import {PhotoPlace, closeUpSince, photoCrop} from '../../src/elements/shared/photo/place.js';
+import {PhotoPlace, photoCrop} from '../../src/elements/shared/photo/place.js';
+import {closeUpSince} from '../../src/elements/shared/photo/trade-for.js';
 
 const CROP = {left: 0.3, top: 0.3, width: 0.4, height: 0.4};
 /** The place after a shot was described in these steps, and the shot. */
@@ -21,6 +22,14 @@ describe('place of a photo', () => {
     const {place, shot} = after({}, {fieldWidth: 600, crop: CROP});
     expect(closeUpSince(place, shot)).to.be.below(-0.3); // less is lost from further back
     expect(photoCrop(place, shot)).to.deep.equal({left: 0, top: 0, width: 1, height: 1});
+  });
+
+  it('knows a camera that was turned upright from one that was moved, and a sensor that was put right', () => {
+    const start = {fieldWidth: 180, sensorWidth: 36};
+    const upright = after(start, {fieldWidth: 120, sensorWidth: 24});
+    expect(closeUpSince(upright.place, upright.shot)).to.be.closeTo(0, 1e-12);
+    const right = after(start, {fieldWidth: 180, sensorWidth: 24});
+    expect(closeUpSince(right.place, right.shot)).to.equal(0);
   });
 
   it('stays through one plan after another, and is the shot’s again only where the camera was', () => {

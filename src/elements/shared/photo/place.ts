@@ -1,4 +1,3 @@
-import {closeUpOf} from '../../../core/shot/close-up.js';
 import {completeShot, type CropShare, type Shot} from '../../../core/shot/shot.js';
 
 /** Name under which it lies on the bench, beside the photo. */
@@ -14,6 +13,7 @@ export class PhotoPlace {
   crop: CropShare | undefined;
   /** Width that filled its frame, mm; while nobody has stated one, the first to do so speaks of the photo too. */
   fieldWidth: number | undefined;
+  #sensorWidth: number;
   /** Field width of the shot when it moved away. */
   #left: number | undefined;
   #seen: Partial<Shot>;
@@ -22,6 +22,12 @@ export class PhotoPlace {
   constructor(stated: Partial<Shot>) {
     this.#seen = stated;
     this.fieldWidth = stated.fieldWidth;
+    this.#sensorWidth = completeShot(stated).sensorWidth;
+  }
+
+  /** Magnification of the photo, once a width was stated. */
+  get magnification(): number | undefined {
+    return this.fieldWidth && this.#sensorWidth / this.fieldWidth;
   }
 
   /** Takes note of what is stated of the shot now. To be told of every change by itself. */
@@ -37,6 +43,8 @@ export class PhotoPlace {
       this.crop = before.crop;
     }
     this.fieldWidth ??= stated.fieldWidth;
+    // Put right by itself the sensor is the photo's too; with the field the camera was turned.
+    if (this.#left === undefined && before.fieldWidth === now.fieldWidth) this.#sensorWidth = now.sensorWidth;
   }
 }
 
@@ -48,9 +56,4 @@ export function photoCrop(place: PhotoPlace | undefined, shot: Shot): CropShare 
 /** The shot as the open photo shows it, for whoever reads the photo. */
 export function shotOfPhoto(place: PhotoPlace | undefined, shot: Shot): Shot {
   return place?.crop ? {...shot, crop: place.crop, fieldWidth: place.fieldWidth ?? shot.fieldWidth} : shot;
-}
-
-/** Stops of light lost to close-up where the camera stands now, beyond what was lost in the photo; negative where less is lost. */
-export function closeUpSince(place: PhotoPlace | undefined, shot: Shot): number {
-  return place?.fieldWidth ? closeUpOf({...shot, meteredMagnification: shot.sensorWidth / place.fieldWidth}) : 0;
 }

@@ -1,8 +1,15 @@
 import {SETTINGS, exposureStops} from '../../../core/exposure/stops.js';
 import {trade, type Trade} from '../../../core/exposure/trade.js';
 import {Problem} from '../../../core/problem.js';
+import {closeUpOf} from '../../../core/shot/close-up.js';
 import type {Shot} from '../../../core/shot/shot.js';
+import type {PhotoPlace} from './place.js';
 import {exposureOf, type TakenPhoto} from './settings.js';
+
+/** Stops of light lost to close-up where the camera stands now, beyond what was lost in the photo; negative where less is lost. */
+export function closeUpSince(place: PhotoPlace | undefined, shot: Shot): number {
+  return place?.magnification ? closeUpOf({...shot, meteredMagnification: place.magnification}) : 0;
+}
 
 /**
  * From a photo's exposure to one so many thirds brighter, with the other settings as the bench has them.

@@ -1,9 +1,9 @@
 import {html, nothing, type TemplateResult} from 'lit';
 import type {Shot} from '../../../core/shot/shot.js';
 import type {Say} from '../say.js';
-import {closeUpSince, type PhotoPlace} from './place.js';
+import type {PhotoPlace} from './place.js';
 import type {TakenPhoto} from './settings.js';
-import {isSet, tradeFor} from './trade-for.js';
+import {closeUpSince, isSet, tradeFor} from './trade-for.js';
 import {settingText, wayCost, wayText} from './way-speech.js';
 import type {PhotoWords} from './words/en.js';
 
@@ -35,7 +35,7 @@ export function wayTo({words, photo, place, shot, thirds, before, act}: WayOut):
   const changes: Partial<Shot> = {
     [pay]: way.to[pay], correction: thirds / 3,
     meteredAperture: way.from.aperture, meteredShutter: way.from.shutter, meteredIso: way.from.iso,
-    ...(place?.fieldWidth && {meteredMagnification: shot.sensorWidth / place.fieldWidth}),
+    ...(place?.magnification && {meteredMagnification: place.magnification}),
   };
   const take = () => { act(changes, Object.fromEntries(Object.keys(changes).map((key) => [key, shot[key as keyof Shot]]))); };
   const facts = {way, shot, thirds, closeUp};
