@@ -5,7 +5,7 @@ import type {CardFault, CardReading, Patch} from '../../../core/white/card.js';
 import type {Gains} from '../../../core/white/gains.js';
 import {tight, type Say} from '../../shared/say.js';
 import type {CardShot, GrayCard} from '../reading.js';
-import {PATCHES, gainsFromOne, isMisplaced, offBy} from './judge.js';
+import {PATCHES, gainsFromOne, isMisplaced, offBy, tintOf} from './judge.js';
 import type {SheetWords} from './words/en.js';
 
 /** Stops that no dial can show and nobody would see. */
@@ -31,14 +31,15 @@ const capital = (text: string): string => `${text.charAt(0).toLocaleUpperCase()}
 // —— the verdict ——
 
 /** Whether the card can be used, and what it says. */
-export function verdict(words: SheetWords, {reading, gains, trusted}: GrayCard): string {
+export function verdict(words: SheetWords, {reading, gains, trusted, cast}: GrayCard): string {
   if (isMisplaced(reading)) return words.misplaced;
   const worst = reading.faults.find(({fault}) => fault === 'black-lifted') ?? reading.faults[0];
   if (!trusted && worst) return distrustOf(words, worst, reading);
   const {exposureError} = reading;
+  const isNeutral = cast !== undefined && !cast.warmer && !tintOf(cast);
   const [red, blue] = [factor(words, gains?.red ?? 1), factor(words, gains?.blue ?? 1)];
-  return Math.abs(exposureError) < UNSEEN ? words.trusted(red, blue)
-    : words.trustedOff(measuredStops(words, exposureError), exposureError > 0, red, blue);
+  return Math.abs(exposureError) < UNSEEN ? words.trusted(red, blue, isNeutral)
+    : words.trustedOff(measuredStops(words, exposureError), exposureError > 0, red, blue, isNeutral);
 }
 
 function distrustOf(words: SheetWords, fault: CardFault, reading: CardReading): string {
@@ -98,7 +99,7 @@ function exposureFinding(words: SheetWords, {trusted, exposureError, reading}: G
   if (!trusted) return [];
   const {say} = words;
   const [code, belongs] = [say.number(reading.gray.luminance.code), say.number(codeFromLinear(GRAY_LIGHT))];
-  if (Math.abs(exposureError) < HALF_CLICK) return [{seen: words.exposed(code), then: words.exposedThen(say.percent(GRAY_LIGHT), belongs)}];
+  if (Math.abs(exposureError) < HALF_CLICK) return [{seen: words.exposed(code, isCutOff(reading, 'white')), then: words.exposedThen(say.percent(GRAY_LIGHT), belongs)}];
   return [{
     seen: words.exposedOff(measuredStops(words, exposureError), exposureError > 0, code, belongs),
     then: exposureError > 0 ? words.lessLight : words.moreLight,

@@ -14,6 +14,9 @@ const SIDES = {left: 'links', right: 'rechts', top: 'oben', bottom: 'unten', mid
 const unevenThen = (side: Side) => `Das Licht sitzt ${SIDES[side]}: Karte von dem wegdrehen, was sie spiegelt, oder den Rahmen aus dem Schatten schieben.`;
 const uneven = (patch: Patch) => (share: string) => `${NAMES[patch]} ist ungleichmäßig: ${share} zwischen der dunkelsten und der hellsten Stelle.`;
 
+const correct = (red: string, blue: string, neutral: boolean): string =>
+  (neutral ? `es ist neutral und an der Farbe nichts zu korrigieren: Rot × ${red} und Blau × ${blue} wären nicht zu sehen` : `Rot mit ${red} und Blau mit ${blue} multiplizieren`);
+
 export const words = (say: Say): SheetWords => ({
   ...photoWords,
   say,
@@ -39,9 +42,9 @@ export const words = (say: Say): SheetWords => ({
   markWanted: (width, height) => `links, oben, Breite und Höhe in px, wie 184, 823, 54 × 54, innerhalb von ${width} × ${height}`,
 
   misplaced: 'Unter den Rahmen wird es nicht von Weiß über Grau zu Schwarz dunkler: Da liegt noch keine Karte, der zu trauen wäre.',
-  trusted: (red, blue) => `Der Karte ist zu trauen: Grau sitzt, wo es hingehört; Rot mit ${red} und Blau mit ${blue} multiplizieren.`,
-  trustedOff: (stops, over, red, blue) =>
-    `Der Karte ist zu trauen: Grau sitzt ${stops} ${over ? 'über' : 'unter'} seinem Platz; Rot mit ${red} und Blau mit ${blue} multiplizieren.`,
+  trusted: (red, blue, neutral) => `Der Karte ist zu trauen: Grau sitzt, wo es hingehört; ${correct(red, blue, neutral)}.`,
+  trustedOff: (stops, over, red, blue, neutral) =>
+    `Der Karte ist zu trauen: Grau sitzt ${stops} ${over ? 'über' : 'unter'} seinem Platz; ${correct(red, blue, neutral)}.`,
   distrust: {
     grayBlack: 'Dieser Karte nicht trauen: Eine Farbe des grauen Felds steht bei 0. Mehr Licht geben oder länger belichten und neu aufnehmen.',
     grayClipped: 'Dieser Karte nicht trauen: Grau ist bei Weiß abgeschnitten. Mindestens zweieinhalb Blendenstufen knapper belichten und neu aufnehmen.',
@@ -59,7 +62,7 @@ export const words = (say: Say): SheetWords => ({
   misplacedSeen: 'Den Rahmen Weiß auf das weiße Feld setzen, Grau auf das graue, Schwarz auf das schwarze.',
   misplacedThen: 'Liegen sie schon dort, spiegelt die Karte eine Lampe so stark, dass nichts zu lesen ist: drehen, bis das schwarze Feld dunkel wird.',
   whiteClipped: (share) => `Weiß ist in ${share} des Felds abgeschnitten.`,
-  whiteClippedUsable: 'Grau gibt trotzdem die richtigen Faktoren. Läge eine Lampe auf Weiß, wäre es nicht zu sehen: sicherheitshalber eine Blendenstufe knapper belichten.',
+  whiteClippedUsable: 'Grau gibt trotzdem die richtigen Faktoren. Nur eine Lampe, die sich in Weiß spiegelt, wäre nicht zu sehen: Um das auszuschließen, die Karte noch einmal eine Blendenstufe knapper aufnehmen.',
   whiteClippedElse: 'Die Karte beim nächsten Mal knapper belichten.',
   grayClipped: (share) => `Grau ist in ${share} des Felds bei Weiß abgeschnitten: Es hat keine Farbe mehr, die zu messen wäre.`,
   grayClippedThen: 'Zuerst das Spiegelbild von der Karte nehmen; ist sie nur zu hell, mindestens zweieinhalb Blendenstufen knapper belichten.',
@@ -71,7 +74,7 @@ export const words = (say: Say): SheetWords => ({
   unevenThen: {
     left: unevenThen('left'), right: unevenThen('right'), top: unevenThen('top'), bottom: unevenThen('bottom'), middle: unevenThen('middle'),
   },
-  exposed: (code) => `Die Belichtung stimmt: Grau kommt bei ${code} von 255 heraus.`,
+  exposed: (code, noWhite) => `${noWhite ? 'Grau ist richtig belichtet, Weiß nicht' : 'Die Belichtung stimmt'}: Grau kommt bei ${code} von 255 heraus.`,
   exposedThen: (share, code) => `Grau mit ${share} gehört auf ${code}; keine Raste von einer Drittelstufe brächte es näher heran.`,
   exposedOff: (stops, over, code, belongs) => `Die Belichtung liegt ${stops} zu ${over ? 'hoch' : 'niedrig'}: Grau kommt bei ${code} von 255 heraus statt bei ${belongs}.`,
   lessLight: 'Weniger Licht bringt es in Ordnung:',

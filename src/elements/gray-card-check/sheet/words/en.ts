@@ -5,6 +5,9 @@ import type {Tint, Warmth} from '../light-speech.js';
 
 export {family} from '../../../shared/words/en.js';
 
+const correct = (red: string, blue: string, neutral: boolean): string =>
+  (neutral ? `it is neutral, so its colour needs no correcting: red × ${red} and blue × ${blue} would not be seen` : `multiply red by ${red} and blue by ${blue}`);
+
 /** Values come written: `0.34 stop`, `3.1%`, factors `0.48`. Codes are whole numbers from 0 to 255. */
 export const words = (say: Say) => ({
   ...photoWords,
@@ -34,9 +37,9 @@ export const words = (say: Say) => ({
 
   // the verdict
   misplaced: 'The frames do not fall from white through gray to black: there is no card to trust under them yet.',
-  trusted: (red: string, blue: string) => `The card can be trusted: gray sits where it belongs; multiply red by ${red} and blue by ${blue}.`,
-  trustedOff: (stops: string, over: boolean, red: string, blue: string) =>
-    `The card can be trusted: gray sits ${stops} ${over ? 'over' : 'under'} where it belongs; multiply red by ${red} and blue by ${blue}.`,
+  trusted: (red: string, blue: string, neutral: boolean) => `The card can be trusted: gray sits where it belongs; ${correct(red, blue, neutral)}.`,
+  trustedOff: (stops: string, over: boolean, red: string, blue: string, neutral: boolean) =>
+    `The card can be trusted: gray sits ${stops} ${over ? 'over' : 'under'} where it belongs; ${correct(red, blue, neutral)}.`,
   distrust: {
     grayBlack: 'Do not trust this card: a colour of the gray patch is at 0. Give more light or a longer time, and shoot it again.',
     grayClipped: 'Do not trust this card: gray is cut off at white. Expose at least two and a half stops less, and shoot it again.',
@@ -55,7 +58,7 @@ export const words = (say: Say) => ({
   misplacedSeen: 'Put the frame White on the white patch, Gray on gray and Black on black.',
   misplacedThen: 'If they lie there already, the card mirrors a lamp so strongly that nothing can be read: turn it until the black patch goes dark.',
   whiteClipped: (share: string) => `White is cut off in ${share} of the patch.`,
-  whiteClippedUsable: 'Gray still gives the right gains. Should a lamp lie on white, it would not show: expose a stop less to be sure.',
+  whiteClippedUsable: 'Gray still gives the right gains. Only a lamp mirrored on white would not show: to rule that out, shoot the card once more a stop darker.',
   whiteClippedElse: 'Expose less when you shoot the card again.',
   grayClipped: (share: string) => `Gray is cut off at white in ${share} of the patch: it has no colour left to measure.`,
   grayClippedThen: 'Take the mirror image off the card first; if it is only too bright, expose at least two and a half stops less.',
@@ -75,7 +78,7 @@ export const words = (say: Say) => ({
     bottom: 'The light sits at the bottom: turn the card away from what it mirrors, or move the frame off a shadow.',
     middle: 'The light sits in the middle: turn the card away from what it mirrors, or move the frame off a shadow.',
   } satisfies Record<Side, string>,
-  exposed: (code: string) => `The exposure is right: gray comes out at ${code} of 255.`,
+  exposed: (code: string, noWhite: boolean) => `${noWhite ? 'Gray is exposed right, white is not' : 'The exposure is right'}: gray comes out at ${code} of 255.`,
   exposedThen: (share: string, code: string) => `${share} gray belongs at ${code}; no third-stop click would bring it nearer.`,
   exposedOff: (stops: string, over: boolean, code: string, belongs: string) =>
     `The exposure is ${stops} ${over ? 'over' : 'under'}: gray comes out at ${code} of 255 instead of ${belongs}.`,

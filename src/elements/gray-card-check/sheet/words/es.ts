@@ -15,6 +15,9 @@ const pressOn = (patch: Patch) => `Pulsar sobre el parche ${PATCH[patch]}, o lle
 const unevenThen = (side: Side) => `La luz está ${SIDES[side]}: apartar la carta de lo que refleja, o sacar el marco de la sombra.`;
 const uneven = (patch: Patch) => (share: string) => `El ${PATCH[patch]} es desigual: ${share} entre su parte más oscura y la más clara.`;
 
+const correct = (red: string, blue: string, neutral: boolean): string =>
+  (neutral ? `es neutro y su color no necesita corrección: rojo × ${red} y azul × ${blue} no se notarían` : `multiplicar el rojo por ${red} y el azul por ${blue}`);
+
 export const words = (say: Say): SheetWords => ({
   ...photoWords,
   say,
@@ -37,9 +40,9 @@ export const words = (say: Say): SheetWords => ({
   markWanted: (width, height) => `izquierda, arriba, ancho y alto en px, como 184, 823, 54 × 54, dentro de ${width} × ${height}`,
 
   misplaced: 'Los marcos no bajan de blanco a negro pasando por gris: debajo no hay todavía una carta de fiar.',
-  trusted: (red, blue) => `La carta es de fiar: el gris está en su sitio; multiplicar el rojo por ${red} y el azul por ${blue}.`,
-  trustedOff: (stops, over, red, blue) =>
-    `La carta es de fiar: el gris está ${stops} por ${over ? 'encima' : 'debajo'} de su sitio; multiplicar el rojo por ${red} y el azul por ${blue}.`,
+  trusted: (red, blue, neutral) => `La carta es de fiar: el gris está en su sitio; ${correct(red, blue, neutral)}.`,
+  trustedOff: (stops, over, red, blue, neutral) =>
+    `La carta es de fiar: el gris está ${stops} por ${over ? 'encima' : 'debajo'} de su sitio; ${correct(red, blue, neutral)}.`,
   distrust: {
     grayBlack: 'No fiarse de esta carta: un color del parche gris está a 0. Dar más luz o más tiempo y repetir la toma.',
     grayClipped: 'No fiarse de esta carta: el gris está quemado. Exponer al menos dos pasos y medio menos y repetir la toma.',
@@ -57,7 +60,7 @@ export const words = (say: Say): SheetWords => ({
   misplacedSeen: 'Poner el marco Blanco en el parche blanco, Gris en el gris y Negro en el negro.',
   misplacedThen: 'Si ya están ahí, la carta refleja una lámpara con tanta fuerza que no se lee nada: girarla hasta que el parche negro se oscurezca.',
   whiteClipped: (share) => `El blanco está quemado en el ${share} del parche.`,
-  whiteClippedUsable: 'El gris da igualmente las ganancias correctas. Una lámpara reflejada en el blanco no se vería: exponer un paso menos para estar seguros.',
+  whiteClippedUsable: 'El gris da igualmente las ganancias correctas. Solo una lámpara reflejada en el blanco no se vería: para descartarla, repetir la toma de la carta con un paso menos.',
   whiteClippedElse: 'Exponer menos al repetir la toma de la carta.',
   grayClipped: (share) => `El gris está quemado en el ${share} del parche: no le queda color que medir.`,
   grayClippedThen: 'Quitar primero el reflejo de la carta; si solo está demasiado clara, exponer al menos dos pasos y medio menos.',
@@ -69,7 +72,7 @@ export const words = (say: Say): SheetWords => ({
   unevenThen: {
     left: unevenThen('left'), right: unevenThen('right'), top: unevenThen('top'), bottom: unevenThen('bottom'), middle: unevenThen('middle'),
   },
-  exposed: (code) => `La exposición es correcta: el gris sale en ${code} de 255.`,
+  exposed: (code, noWhite) => `${noWhite ? 'El gris está bien expuesto, el blanco no' : 'La exposición es correcta'}: el gris sale en ${code} de 255.`,
   exposedThen: (share, code) => `El gris del ${share} va en ${code}; ningún clic de un tercio de paso lo acercaría.`,
   exposedOff: (stops, over, code, belongs) => `La exposición está ${stops} por ${over ? 'encima' : 'debajo'}: el gris sale en ${code} de 255 en vez de ${belongs}.`,
   lessLight: 'Se arregla con menos luz:',

@@ -17,6 +17,9 @@ const unevenThen = (side: Side) => `La lumière est ${SIDES[side]} : détourner
 const uneven = (patch: Patch) => (share: string) => `${NAMES[patch]} irrégulier : ${share} entre sa partie la plus sombre et la plus claire.`;
 const verb = (more: boolean) => (more ? 'plus fort' : 'plus faible');
 
+const correct = (red: string, blue: string, neutral: boolean): string =>
+  (neutral ? `il est neutre, sa couleur n’est pas à corriger\u00a0: rouge × ${red} et bleu × ${blue} ne se verraient pas` : `multiplier le rouge par ${red} et le bleu par ${blue}`);
+
 export const words = (say: Say): SheetWords => ({
   ...photoWords,
   say,
@@ -39,9 +42,9 @@ export const words = (say: Say): SheetWords => ({
   markWanted: (width, height) => `gauche, haut, largeur et hauteur en px, comme 184, 823, 54 × 54, à l’intérieur de ${width} × ${height}`,
 
   misplaced: 'Les cadres ne vont pas du blanc au noir en passant par le gris : il n’y a pas encore de charte fiable dessous.',
-  trusted: (red, blue) => `La charte est fiable : le gris est à sa place ; multiplier le rouge par ${red} et le bleu par ${blue}.`,
-  trustedOff: (stops, over, red, blue) =>
-    `La charte est fiable : le gris est ${stops} ${over ? 'au-dessus' : 'au-dessous'} de sa place ; multiplier le rouge par ${red} et le bleu par ${blue}.`,
+  trusted: (red, blue, neutral) => `La charte est fiable : le gris est à sa place ; ${correct(red, blue, neutral)}.`,
+  trustedOff: (stops, over, red, blue, neutral) =>
+    `La charte est fiable : le gris est ${stops} ${over ? 'au-dessus' : 'au-dessous'} de sa place ; ${correct(red, blue, neutral)}.`,
   distrust: {
     grayBlack: 'Charte non fiable : une couleur de la plage grise est à 0. Donner plus de lumière ou poser plus longtemps, et refaire la photo.',
     grayClipped: 'Charte non fiable : le gris est écrêté au blanc. Exposer au moins deux IL et demi de moins, et refaire la photo.',
@@ -59,7 +62,7 @@ export const words = (say: Say): SheetWords => ({
   misplacedSeen: 'Mettre le cadre Blanc sur la plage blanche, Gris sur la grise et Noir sur la noire.',
   misplacedThen: 'S’ils y sont déjà, la charte reflète une lampe si fort que rien ne se lit : la tourner jusqu’à ce que la plage noire devienne sombre.',
   whiteClipped: (share) => `Le blanc est écrêté sur ${share} de la plage.`,
-  whiteClippedUsable: 'Le gris donne tout de même les bons gains. Une lampe reflétée dans le blanc ne se verrait pas : exposer un IL de moins par sécurité.',
+  whiteClippedUsable: 'Le gris donne tout de même les bons gains. Seule une lampe reflétée dans le blanc ne se verrait pas : pour l’exclure, refaire la photo de la charte avec un IL de moins.',
   whiteClippedElse: 'Exposer moins en refaisant la photo de la charte.',
   grayClipped: (share) => `Le gris est écrêté au blanc sur ${share} de la plage : il n’a plus de couleur à mesurer.`,
   grayClippedThen: 'Ôter d’abord le reflet de la charte ; si elle est seulement trop claire, exposer au moins deux IL et demi de moins.',
@@ -71,7 +74,7 @@ export const words = (say: Say): SheetWords => ({
   unevenThen: {
     left: unevenThen('left'), right: unevenThen('right'), top: unevenThen('top'), bottom: unevenThen('bottom'), middle: unevenThen('middle'),
   },
-  exposed: (code) => `L’exposition est juste : le gris sort à ${code} sur 255.`,
+  exposed: (code, noWhite) => `${noWhite ? 'Le gris est bien exposé, le blanc ne l’est pas' : 'L’exposition est juste'} : le gris sort à ${code} sur 255.`,
   exposedThen: (share, code) => `Le gris à ${share} doit être à ${code} ; aucun cran d’un tiers d’IL ne l’en rapprocherait davantage.`,
   exposedOff: (stops, over, code, belongs) => `L’exposition est trop ${over ? 'forte' : 'faible'} de ${stops} : le gris sort à ${code} sur 255 au lieu de ${belongs}.`,
   lessLight: 'Moins de lumière y remédie :',

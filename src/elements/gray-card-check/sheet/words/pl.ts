@@ -18,6 +18,9 @@ const pressOn = (patch: Patch) => `Nacisnąć ${FIELD[patch]} pole albo przesun�
 const unevenThen = (side: Side) => `Światło skupia się ${SIDES[side]}: odwrócić kartę od tego, co odbija, albo zsunąć ramkę z cienia.`;
 const uneven = (patch: Patch) => (share: string) => `${NAMES[patch]} jest nierówna: ${share} między najciemniejszą a najjaśniejszą częścią.`;
 
+const correct = (red: string, blue: string, neutral: boolean): string =>
+  (neutral ? `jest neutralna i jej koloru nie trzeba korygować: czerwonego × ${red} i niebieskiego × ${blue} nie byłoby widać` : `kanał czerwony pomnożyć przez ${red}, a niebieski przez ${blue}`);
+
 export const words = (say: Say): SheetWords => ({
   ...photoWords,
   say,
@@ -40,9 +43,9 @@ export const words = (say: Say): SheetWords => ({
   markWanted: (width, height) => `odległość od lewej i od góry, szerokość i wysokość w px, np. 184, 823, 54 × 54, w obrębie ${width} × ${height}`,
 
   misplaced: 'Pola pod ramkami nie ciemnieją od bieli przez szarość do czerni: nie ma tam jeszcze karty, której można ufać.',
-  trusted: (red, blue) => `Karcie można ufać: szarość jest na swoim miejscu; kanał czerwony pomnożyć przez ${red}, a niebieski przez ${blue}.`,
-  trustedOff: (stops, over, red, blue) =>
-    `Karcie można ufać: szarość leży o ${stops} ${over ? 'powyżej' : 'poniżej'} swojego miejsca; kanał czerwony pomnożyć przez ${red}, a niebieski przez ${blue}.`,
+  trusted: (red, blue, neutral) => `Karcie można ufać: szarość jest na swoim miejscu; ${correct(red, blue, neutral)}.`,
+  trustedOff: (stops, over, red, blue, neutral) =>
+    `Karcie można ufać: szarość leży o ${stops} ${over ? 'powyżej' : 'poniżej'} swojego miejsca; ${correct(red, blue, neutral)}.`,
   distrust: {
     grayBlack: 'Nie ufać tej karcie: jedna z barw szarego pola jest równa 0. Dać więcej światła albo dłuższy czas i zrobić zdjęcie jeszcze raz.',
     grayClipped: 'Nie ufać tej karcie: szarość jest przycięta do bieli. Naświetlić co najmniej o dwa i pół EV mniej i zrobić zdjęcie jeszcze raz.',
@@ -60,7 +63,7 @@ export const words = (say: Say): SheetWords => ({
   misplacedSeen: 'Ramkę Biel ustawić na białym polu, Szarość na szarym, a Czerń na czarnym.',
   misplacedThen: 'Jeśli już tam leżą, karta odbija lampę tak mocno, że nic nie da się odczytać: obracać, aż czarne pole pociemnieje.',
   whiteClipped: (share) => `Biel jest przycięta na ${share} pola.`,
-  whiteClippedUsable: 'Szarość i tak daje właściwe wzmocnienia. Lampy odbitej w bieli nie byłoby widać: dla pewności naświetlić o 1 EV mniej.',
+  whiteClippedUsable: 'Szarość i tak daje właściwe wzmocnienia. Tylko lampy odbitej w bieli nie byłoby widać: aby ją wykluczyć, zrobić zdjęcie karty jeszcze raz, o 1 EV ciemniejsze.',
   whiteClippedElse: 'Następnym razem naświetlić kartę mniej.',
   grayClipped: (share) => `Szarość jest przycięta do bieli na ${share} pola: nie ma już barwy, którą można zmierzyć.`,
   grayClippedThen: 'Najpierw usunąć odbicie z karty; jeśli jest tylko za jasna, naświetlić co najmniej o dwa i pół EV mniej.',
@@ -72,7 +75,7 @@ export const words = (say: Say): SheetWords => ({
   unevenThen: {
     left: unevenThen('left'), right: unevenThen('right'), top: unevenThen('top'), bottom: unevenThen('bottom'), middle: unevenThen('middle'),
   },
-  exposed: (code) => `Ekspozycja jest właściwa: szarość wychodzi na ${code} z 255.`,
+  exposed: (code, noWhite) => `${noWhite ? 'Szarość jest naświetlona właściwie, biel nie' : 'Ekspozycja jest właściwa'}: szarość wychodzi na ${code} z 255.`,
   exposedThen: (share, code) => `Szarość ${share} powinna mieć ${code}; żaden skok o 1/3 EV jej do tego nie zbliży.`,
   exposedOff: (stops, over, code, belongs) => `Ekspozycja jest o ${stops} za ${over ? 'duża' : 'mała'}: szarość wychodzi na ${code} z 255 zamiast ${belongs}.`,
   lessLight: 'Naprawi to mniej światła:',
