@@ -10,12 +10,15 @@ const isStop = (node: Element): node is HTMLElement => node.isConnected && !node
 
 /**
  * The focus of somebody without a pointer is not lost with a button that its press takes away: it goes to what takes the press
- * back, or to the ways that are there again, or to the next stop.
+ * back, from there to the way that was taken back or to those that are there again, or to the next stop.
  */
 export function keepFocus(element: ReactiveElement): void {
   let held: Element | null = null;
   let around: readonly Element[] = [];
   let stops: readonly Element[] = [];
+  /** Which of the ways was pressed last. */
+  let way = -1;
+  const ways = () => [...element.renderRoot.querySelectorAll('.ways button')];
   element.addController({
     hostUpdate() {
       held = isServer || !element.hasUpdated ? null : (element.renderRoot as ShadowRoot).activeElement;
@@ -23,12 +26,14 @@ export function keepFocus(element: ReactiveElement): void {
       if (!held) return;
       stops = [...element.renderRoot.querySelectorAll(STOPS)];
       around = ancestorsOf(held);
+      if (held.matches('.ways *')) way = ways().indexOf(held);
     },
     hostUpdated() {
       if (!held || isStop(held)) return;
       const at = stops.indexOf(held);
       const part = around.find(({isConnected}) => isConnected);
-      const next = [...part?.querySelectorAll(NEXT) ?? [], ...stops.slice(at), ...stops.slice(0, at).reverse()].find(isStop);
+      const again = held.matches('.undo') ? ways().slice(way, way + 1) : [];
+      const next = [...again, ...part?.querySelectorAll(NEXT) ?? [], ...stops.slice(at), ...stops.slice(0, at).reverse()].find(isStop);
       next?.focus({preventScroll: true});
     },
   });
