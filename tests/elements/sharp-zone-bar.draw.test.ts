@@ -1,5 +1,5 @@
 import {expect} from '@open-wc/testing';
-import {across, beside, curve, inPanel, leaning, markAt, panelTop, sheetFor, silhouette, slab, up} from '../../src/elements/sharp-zone-bar/draw.js';
+import {across, beside, clearOf, curve, inPanel, leaning, leavesAt, markAt, panelTop, sheetFor, silhouette, slab, up} from '../../src/elements/sharp-zone-bar/draw.js';
 import {ticks} from '../../src/elements/sharp-zone-bar/ticks.js';
 import {axialDepth} from '../../src/core/optics/outline.js';
 
@@ -80,6 +80,24 @@ describe('sharp-zone-bar, drawing', () => {
     expect(beside(sheet, 'front', 300, 5, 'end', 280)).to.deep.equal({x: 305, anchor: 'start'});
     expect(beside(sheet, 'front', 20, 5, 'end')).to.deep.equal({x: 25, anchor: 'start'});
     expect(beside(sheet, 'front', 590, 5, 'start')).to.deep.equal({x: 585, anchor: 'end'});
+  });
+
+  it('keeps letters off a level line, as near as can be to where they belong', () => {
+    expect(clearOf(100, 50)).to.equal(100);
+    for (let line = 80; line < 112; line += 0.5) {
+      const y = clearOf(100, line);
+      // Letters of 12 px: figures 9 px high, tails 3 px low.
+      expect(line > y + 3.5 || line < y - 9.5, `${line}`).to.be.true;
+      expect(Math.abs(y - 100)).to.be.at.most(9);
+    }
+  });
+
+  it('finds where a curve goes out at the top on the way to an end, and leaves an end alone that is in view', () => {
+    const rising = (mark: number) => Math.abs(mark - 30) / 2;
+    expect(leavesAt(30, 90, 10, rising)).to.be.closeTo(50, 0.01); // 20 mm at half a pixel a mm
+    expect(leavesAt(30, -20, 10, rising)).to.be.closeTo(10, 0.01);
+    expect(leavesAt(30, 45, 10, rising)).to.equal(45);
+    expect(leavesAt(60, 90, 10, rising)).to.equal(90);
   });
 
   it('draws no curve over an empty stretch', () => {

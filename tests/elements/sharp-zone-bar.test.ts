@@ -9,6 +9,7 @@ import {NO_NOTES, type RulerNotes} from '../../src/elements/sharp-zone-bar/ruler
 import {openPhoto, type Photo} from '../../src/photo/open.js';
 import {chord} from '../hands.js';
 import {framingOf} from '../../src/core/shot/framing.js';
+import type {PlannedFrames} from '../../src/core/shot/plan-job.js';
 
 /** The guild's lantern bearer, invented: a 60 mm base, the lantern before it, the tail behind. */
 const bearer = () => fixture<SharpZoneBar>(html`
@@ -120,9 +121,11 @@ describe('sharp-zone-bar', () => {
     const {aperture, shutter} = el;
     back?.click();
     await el.updateComplete;
-    expect(verdict(el)).to.match(/^In focus from front to back, but all of it a little soft/);
+    expect(verdict(el)).to.match(/^In focus from front to back, but all of it soft\./);
     expect([el.aperture, el.shutter]).to.deep.equal([aperture, shutter]);
-    expect(said).to.contain('Gives everything in focus; the same picture; all of it a little soft').and.to.contain(' Price shutter unchanged; ');
+    const point = /the same picture; diffraction softens all of it: a point is ([\d.]+) px wide, the limit is 1\.5 px Price shutter unchanged; /.exec(said)?.[1];
+    expect(said).to.contain('Gives everything in focus; ');
+    expect(words(el)).to.contain(`diffraction draws a point ${point} px wide, the limit is 1.5 px`);
     expect(said).to.contain(`Set go back until the frame takes in ${Math.round(el.fieldWidth)} mm of a ruler held across the focus; focus`);
     // the same part of the subject stays in the picture
     expect(el.crop.width * el.fieldWidth).to.be.closeTo(180, 0.001);
@@ -155,6 +158,71 @@ describe('sharp-zone-bar', () => {
     el.fieldWidth = 90;
     await el.updateComplete;
     expect(line()).to.equal(null);
+  });
+
+  it('counts further back from where the camera stands, so that distances add up', async () => {
+    const el = await bearer();
+    await unfold(el, 'camera');
+    const stands = () => Number(input(el, 'camera-distance').value.replace(' mm', ''));
+    const [before, way] = [stands(), ways(el).find((button) => flat(button.textContent).startsWith('Move the camera'))];
+    const back = Number(/Move the camera ([\d ]+) mm back/.exec(flat(way?.textContent))?.[1]?.replace(/\s/g, ''));
+    way?.click();
+    await el.updateComplete;
+    expect(stands() - before).to.be.closeTo(back, 0.51);
+    // Where the room is too short: what it would take, and where the camera would then stand.
+    el.room = 700;
+    el.fieldWidth = 180;
+    el.crop = {left: 0, top: 0, width: 1, height: 1};
+    await el.updateComplete;
+    const [, by, from] = /Distance alone: ([\d ]+) mm back would do it, but .*the camera would stand ([\d ]+) mm from the focus/
+      .exec(words(el).replace(/(\d)\s(?=\d{3})/g, '$1')) ?? [];
+    expect(Number(from) - Number(by)).to.be.closeTo(before, 1);
+  });
+
+  it('says a little only where it is little', async () => {
+    const el = await fixture<SharpZoneBar>(html`<sharp-zone-bar aperture="f/16" field-width="300" base-depth="20" focus="10 mm"></sharp-zone-bar>`);
+    const point = async (limit: number) => {
+      el.blurLimit = limit;
+      await el.updateComplete;
+      return [Number(/diffraction draws a point ([\d.]+) px/.exec(words(el))?.[1]), verdict(el)] as const;
+    };
+    const [wide] = await point(0.9);
+    expect((await point(wide / 1.4))[1]).to.match(/a little soft\.$/);
+    expect((await point(wide / 1.6))[1]).to.match(/all of it soft\.$/);
+    expect((await point(wide * 1.05))[1]).to.match(/^Sharp/);
+  });
+
+  it('goes back with the focus to the way that was taken back', async () => {
+    const el = await fixture<SharpZoneBar>(html`<sharp-zone-bar aperture="f/8" field-width="180" base-depth="20" focus="10 mm" frame-width="9000" room="4 m"></sharp-zone-bar>`);
+    const at = ways(el).length - 1;
+    expect(at).to.be.above(0);
+    ways(el)[at]?.focus();
+    await sendKeys({press: 'Enter'});
+    await aTimeout(0);
+    await el.updateComplete;
+    await sendKeys({press: 'Enter'});
+    await el.updateComplete;
+    await aTimeout(0);
+    expect(inside(el).activeElement).to.equal(ways(el)[at]);
+  });
+
+  it('knows that it is one of several frames a plan blends, as long as the shot stands so', async () => {
+    const el = await bearer();
+    el.bench = 'zone-frames';
+    await el.updateComplete;
+    const alone = verdict(el);
+    const frames: PlannedFrames = {marks: [3, 22, 41], shot: el.shot};
+    benchNamed('zone-frames').put({frames});
+    await el.updateComplete;
+    expect(verdict(el)).to.equal(`The plan blends 3 frames, which together hold all of it. This is one alone, focused in the middle. ${alone}`);
+    expect(inside(el).querySelectorAll('line.frame').length).to.equal(3);
+    el.unit = 'in';
+    await el.updateComplete;
+    expect(verdict(el)).to.match(/^The plan blends 3 frames/);
+    el.aperture = 9;
+    await el.updateComplete;
+    expect(verdict(el)).to.match(/^Not sharp/);
+    expect(inside(el).querySelectorAll('line.frame').length).to.equal(0);
   });
 
   it('goes no further back than there is room, and says so', async () => {
@@ -621,11 +689,11 @@ describe('sharp-zone-bar', () => {
       const el = await bearer();
       const group = await unfold(el, 'stack');
       const light = el.aperture ** 2 / el.shutter;
-      const best = /Best at f\/(\S+): (\d+) frames/.exec(flat(group.textContent));
+      const best = /Best for fine lines from here: (\d+) frames at f\/([\d.]*\d)\. A shot plan also counts/.exec(flat(group.textContent));
       expect(best).to.exist;
-      await press(el, `Set f/${best?.[1]}`);
+      await press(el, `Set f/${best?.[2]}`);
       expect(el.aperture ** 2 / el.shutter).to.be.closeTo(light, light * 1e-9);
-      expect(flat(group.textContent)).to.contain(`${best?.[2]} frames hold it`).and.to.contain('No aperture is better for it');
+      expect(flat(group.textContent)).to.contain(`${best?.[1]} frames hold it`).and.to.contain('No aperture is better for fine lines from here');
     });
 
     it('offers no stack while one frame holds everything', async () => {

@@ -10,6 +10,8 @@ import {zoneFit} from '../../src/core/optics/fit.js';
 import {blurLimit} from '../../src/core/optics/blur.js';
 import {shotPlan} from '../../src/core/optics/plan.js';
 import type {PlanWay} from '../../src/core/optics/plan-way.js';
+import '../../src/elements/sharp-zone-bar/define.js';
+import type {SharpZoneBar} from '../../src/elements/sharp-zone-bar/class.js';
 import '../../src/elements/stop-trade-dial/define.js';
 import type {StopTradeDial} from '../../src/elements/stop-trade-dial/class.js';
 
@@ -84,7 +86,7 @@ describe('shot-plan', () => {
 
   it('plans with nothing stated', async () => {
     const el = await settled(await fixture<ShotPlan>(html`<shot-plan></shot-plan>`));
-    expect(verdict(el)).to.match(/^Sharp from tip to tip in /);
+    expect(verdict(el)).to.match(/^(?:Sharp|In focus) from tip to tip in /);
     expect(ways(el).length).to.be.greaterThan(0);
     expect(text(el.shadowRoot?.querySelector('.plate'))).to.not.match(/NaN|Infinity|undefined/);
   });
@@ -170,10 +172,64 @@ describe('shot-plan', () => {
 
   it('does not plan anew, or otherwise, because a way was set', async () => {
     const el = await ready();
-    const before = (await columns(el)).map((way) => text(way));
+    // How far it is depends on where the camera stands.
+    const seen = async () => (await columns(el)).map((way) => text(way).replace(/[\d ]+ mm further back than now; /, ''));
+    const before = await seen();
     picked(el, 1).click();
     await settled(el);
-    expect((await columns(el)).map((way) => text(way))).to.deep.equal(before);
+    expect(await seen()).to.deep.equal(before);
+  });
+
+  it('gives distances, times and pixels that add up, counted from where the camera stands', async () => {
+    const el = await ready();
+    // Thin lens, textbook: sensor mark to focus plane is f·(2 + m + 1/m); 36 mm of sensor take in 180 mm.
+    const now = 60 * (2 + 0.2 + 5);
+    const [first] = await columns(el);
+    const number = (pattern: RegExp) => Number(pattern.exec(line(first, 'price').replace(/(\d)\s(?=\d{3})/g, '$1'))?.[1]);
+    expect(now + number(/(\d+) mm further back than now/)).to.equal(Number(line(first, 'camera').replace(/[^\d]/g, '')));
+    expect(number(/(\d+) px of width cropped away/) + Number(line(first, 'pixels').split(',')[0]?.replace(/\D/g, ''))).to.equal(6000);
+    expect(line(first, 'price').startsWith(`${line(first, 'shutter')};`)).to.equal(true);
+    picked(el, 0).click();
+    await settled(el);
+    expect(text(ways(el)[0])).to.contain('cropped away').and.not.to.contain('further back');
+    const alone = await settled(await fixture<ShotPlan>(html`<shot-plan base-depth="60"></shot-plan>`));
+    expect(text(ways(alone)[0])).to.contain('further back than the nearest place');
+  });
+
+  it('calls sharp what the bar calls sharp, and says in the same numbers what diffraction does', async () => {
+    const el = await fixture<ShotPlan>(html`<shot-plan bench="plan-bar" base-depth="60" field-width="180"></shot-plan>`);
+    const bar = await fixture<SharpZoneBar>(html`<sharp-zone-bar bench="plan-bar"></sharp-zone-bar>`);
+    for (const limit of [1.5, 2.5, 4]) {
+      el.setAttribute('blur-limit', String(limit));
+      await settled(el);
+      for (const at of ways(el).keys()) {
+        picked(el, at).click();
+        await settled(el);
+        await bar.updateComplete;
+        const said = text(bar.shadowRoot?.querySelector('.plate'));
+        const [, point] = /Diffraction softens all of it(?: a little)?: (a point is [\d.]+ px wide, the limit is [\d.]+ px)\.$/.exec(verdict(el)) ?? [];
+        expect(verdict(el).startsWith('Sharp')).to.equal(point === undefined);
+        expect(said.includes('diffraction draws')).to.equal(point !== undefined);
+        if (point) expect(said).to.contain(point.replace('a point is', 'diffraction draws a point'));
+      }
+    }
+    expect(text(el.shadowRoot?.querySelector('.ways-part .note'))).to.contain('in all of them the finest line keeps at least 30% of its contrast');
+  });
+
+  it('lets the bar know that several frames were set, and no more once one is', async () => {
+    const page = await fixture(html`<div><sharp-zone-bar bench="plan-frames" base-depth="60" field-width="180"></sharp-zone-bar>
+      <shot-plan bench="plan-frames"></shot-plan></div>`);
+    const [plan, bar] = [await settled(page.querySelector('shot-plan') as ShotPlan), page.querySelector('sharp-zone-bar') as SharpZoneBar];
+    const said = async (at: number) => {
+      picked(plan, at).click();
+      await settled(plan);
+      await bar.updateComplete;
+      return text(bar.shadowRoot?.querySelector('.verdict'));
+    };
+    const kinds = shotPlan(planJobOf(plan.shot)).ways.map(({kind}) => kind);
+    const frames = /in (\d+) frames/.exec((await said(kinds.indexOf('stack')), verdict(plan)))?.[1];
+    expect(text(bar.shadowRoot?.querySelector('.verdict'))).to.match(new RegExp(`^The plan blends ${frames} frames, which together hold all of it\\.`));
+    expect(await said(kinds.indexOf('move-back'))).to.match(/^In focus/);
   });
 
   it('draws the way that was set, and speaks of it', async () => {
@@ -262,7 +318,7 @@ describe('shot-plan', () => {
     button?.click();
     await settled(el);
     expect(el.room).to.be.greaterThan(200);
-    expect(verdict(el)).to.match(/^Sharp from tip to tip/);
+    expect(verdict(el)).to.match(/^In focus from tip to tip/);
   });
 
   it('keeps the last good value, shows the text as typed, and reports the problem', async () => {
@@ -368,16 +424,19 @@ describe('shot-plan', () => {
   it('says what a way did and takes it back as if it had never been', async () => {
     const el = await ready();
     const [before, said] = [{...el.shot}, verdict(el)];
+    picked(el, 1).focus();
     picked(el, 1).click();
     await el.updateComplete;
     const done = () => el.shadowRoot?.querySelector('.done');
     expect(text(done())).to.match(/^Done: f\/\d+ at .* away\. ?Undo$/);
     expect(picked(el, 1).getAttribute('aria-pressed')).to.equal('true');
-    el.shadowRoot?.querySelector<HTMLButtonElement>('.undo')?.click();
+    el.shadowRoot?.querySelector<HTMLButtonElement>('.undo')?.focus();
+    await sendKeys({press: 'Enter'});
     await el.updateComplete;
     expect({...el.shot}).to.deep.equal(before);
     expect(done()).to.equal(null);
     expect(verdict(el)).to.equal(said);
+    expect(el.shadowRoot?.activeElement).to.equal(picked(el, 1));
     // What was metered follows the setting again, since nobody has said it.
     expect(picked(el, 1).getAttribute('aria-pressed')).to.equal('false');
   });
@@ -403,7 +462,7 @@ describe('shot-plan', () => {
       await settled(plan);
       await dial.updateComplete;
       expect(text(dial.shadowRoot?.querySelector('.verdict')), text(picked(plan, at))).to.contain('gives the same light');
-      expect(text(dial.shadowRoot?.querySelector('.reason'))).to.match(/^From here close-up takes .* light than where it was metered; that is counted in\./);
+      expect(text(dial.shadowRoot?.querySelector('.reason'))).to.match(/^From here close-up loses .* light than where it was metered; that is counted in\./);
     }
   });
 
@@ -421,12 +480,12 @@ describe('shot-plan', () => {
   it('speaks the language of the page, and reads and writes its commas', async () => {
     const page = await fixture<HTMLElement>(html`<div lang="de"><shot-plan base-depth="60" metered-aperture="f/8" metered-shutter="1/4"></shot-plan></div>`);
     const el = await settled(page.querySelector('shot-plan') as ShotPlan);
-    expect(verdict(el)).to.match(/^Scharf von Spitze zu Spitze in /);
+    expect(verdict(el)).to.match(/^Im Fokus von Spitze zu Spitze in .*Die Beugung macht alles weich: Ein Punkt wird 3 px breit, die Grenze ist 1,5 px\.$/);
     const [first] = await columns(el);
     expect(line(first, 'contrast')).to.match(/^\p{L}+, noch \d+ %$/u);
     await typeInto(el, 'blur-limit', '1,25');
     expect(el.shot.blurLimit).to.equal(1.25);
-    for (const [lang, opening] of [['fr', 'Net d’un bout à l’autre'], ['es', 'Nítido de punta a punta'], ['pl', 'Ostre od końca do końca']]) {
+    for (const [lang, opening] of [['fr', 'Au point d’un bout à l’autre'], ['es', 'Enfocado de punta a punta'], ['pl', 'W zakresie ostrości od końca do końca']]) {
       page.lang = lang as string;
       await waitUntil(() => verdict(el).startsWith(opening as string), `words in ${lang as string}`);
       expect(text(el.shadowRoot?.querySelector('.plate'))).to.not.match(/NaN|Infinity|undefined|\[object/);

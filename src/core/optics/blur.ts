@@ -59,6 +59,20 @@ export function blurLimit(pixels: number, picture: FinishedPicture): number {
   return pixels * onePixel(picture);
 }
 
+/** What a point of a width comes to beside the blur limit. */
+export type Softness = 'sharp' | 'a-little' | 'soft';
+
+/**
+ * Whether a point still looks sharp, and if not, by how much it is past that.
+ * @param width - of the point, mm or pixels, 0 or above
+ * @param limit - blur accepted, in the same unit, > 0
+ * @returns `a-little` up to one and a half times the limit
+ * Source: where a little ends is our judgement, no source.
+ */
+export function softnessOf(width: number, limit: number): Softness {
+  return width <= limit ? 'sharp' : width <= 1.5 * limit ? 'a-little' : 'soft';
+}
+
 /** Blur at one depth of a {@link blurProfile}. */
 export interface BlurAtDepth {
   /** mm behind (+) or before (−) the focus plane along the optical axis */

@@ -1,6 +1,6 @@
-import {blurLimit, type FinishedPicture} from '../optics/blur.js';
+import {blurLimit, onePixel, type FinishedPicture} from '../optics/blur.js';
 import type {Framing} from '../optics/fit.js';
-import {magnificationFromField} from '../optics/lens.js';
+import {airyDiameter, magnificationFromField, workingAperture} from '../optics/lens.js';
 import type {Outline} from '../optics/outline.js';
 import type {Shot} from './shot.js';
 
@@ -40,4 +40,15 @@ export function framingOf(shot: Shot): ShotFraming {
       limit: blurLimit(shot.blurLimit, picture),
     },
   };
+}
+
+/**
+ * Width to which diffraction draws a point, whatever is in focus.
+ * @returns pixels of the finished picture, > 0
+ * @throws {Problem} as {@link framingOf}; `aperture`, `pupil-ratio`
+ * Source: Airy disc at the working f-number, as `airyDiameter`.
+ */
+export function diffractionInPixels(shot: Shot): number {
+  const {framing: {lens}, picture} = framingOf(shot);
+  return airyDiameter(workingAperture(lens.aperture, lens.magnification, lens.pupilRatio)) / onePixel(picture);
 }

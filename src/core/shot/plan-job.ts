@@ -42,6 +42,14 @@ export function wayChanges(way: PlanWay, shot: Shot): Partial<Shot> {
   };
 }
 
+/** The frames that a way blends, laid beside the shot that it set. */
+export interface PlannedFrames {
+  /** mm behind the base's front edge, front to back; two or more */
+  readonly marks: readonly number[];
+  /** As it stood then: frames of another shot are none of its own */
+  readonly shot: Shot;
+}
+
 /** Whether the bench stands as a way says. */
 export function wayIsSet(way: PlanWay, shot: Shot): boolean {
   const near = (one: number, other: number): boolean => Math.abs(one - other) <= 1e-6 * Math.abs(other) + 1e-9;

@@ -10,7 +10,7 @@ import type {Shot} from './shot.js';
 export interface Way {
   readonly kind: 'refocus' | 'stop-down' | 'move-back' | 'both' | 'open-up';
   readonly changes: Partial<Shot>;
-  /** mm the camera moves back; 0 when it stays */
+  /** mm by which the sensor mark is further from the focus plane then; 0 when the camera stays */
   readonly back: number;
   /** Sensor pixels left across the picture */
   readonly pixelsLeft: number;
@@ -20,8 +20,6 @@ export interface Way {
   readonly light: number;
   /** mm on the ruler that stay outside in front and behind; 0 when everything is sharp */
   readonly outside: number;
-  /** Diffraction is then wider than the blur limit: in focus, too, it is a little soft */
-  readonly diffracted: boolean;
 }
 
 /** The ways out of a shot, and why there are no more. */
@@ -47,7 +45,7 @@ export function waysOfShot(shot: Shot, {framing, pixelsAcross}: ShotFraming): Wa
   const apertures = clicks('aperture', shot.clicksPerStop, [shot.apertureWidest, shot.apertureSmallest]).map(({value}) => value);
   const means: Means = {apertures, pixelsAcross, pictureWidth: shot.pictureWidth, room: shot.room};
   const {fit, refocus, stopDown, moveBack} = waysOut(framing, means);
-  const stay = {back: 0, pixelsLeft: pixelsAcross, rounding: 0, light: 0, outside: 0, diffracted: false};
+  const stay = {back: 0, pixelsLeft: pixelsAcross, rounding: 0, light: 0, outside: 0};
   const only = (way: Way | undefined): Ways => ({ways: way ? [way] : [], tooFar: undefined, tooSmall: undefined, nearest: undefined});
 
   if (fit.end === null) {
@@ -58,15 +56,13 @@ export function waysOfShot(shot: Shot, {framing, pixelsAcross}: ShotFraming): Wa
 
   const ways: Way[] = [];
   if (stopDown.way) {
-    ways.push({
-      ...stay, kind: 'stop-down', ...paidByShutter(shot, stopDown.aperture, stopDown.focus), diffracted: stopDown.diffraction.overLimit,
-    });
+    ways.push({...stay, kind: 'stop-down', ...paidByShutter(shot, stopDown.aperture, stopDown.focus)});
   }
   const enough = moveBack.way && moveBack.pixelsEnough && moveBack.roomEnough;
   if (enough) {
     ways.push({
-      ...stay, kind: 'move-back', changes: movedBack(shot, moveBack.step, moveBack.focus), back: moveBack.by,
-      pixelsLeft: moveBack.pixelsLeft, light: moveBack.step.light, diffracted: moveBack.diffraction.overLimit,
+      ...stay, kind: 'move-back', changes: movedBack(shot, moveBack.step, moveBack.focus), back: moveBack.step.by,
+      pixelsLeft: moveBack.pixelsLeft, light: moveBack.step.light,
     });
   }
   const together = ways.length ? undefined : bothOfShot(shot, framing, means);
@@ -79,15 +75,14 @@ export function waysOfShot(shot: Shot, {framing, pixelsAcross}: ShotFraming): Wa
 }
 
 function bothOfShot(shot: Shot, framing: ShotFraming['framing'], means: Means): Way {
-  const {step, by, aperture, focus, pixelsLeft, outside, diffraction} = backAndDown(framing, means);
+  const {step, aperture, focus, pixelsLeft, outside} = backAndDown(framing, means);
   const {changes, rounding} = paidByShutter(shot, aperture, focus);
   return {
     kind: step ? 'both' : 'stop-down',
     changes: step ? {...changes, ...movedBack(shot, step, focus)} : changes,
     rounding, pixelsLeft, outside,
-    back: by,
+    back: step?.by ?? 0,
     light: step?.light ?? 0,
-    diffracted: diffraction.overLimit,
   };
 }
 
@@ -116,12 +111,15 @@ export function paidByShutter(shot: Shot, aperture: number, focus: number): Pick
 }
 
 /**
- * The camera further off, the crop drawn in about the frame's centre so that the picture stays.
+ * The camera further off, the crop drawn in about the frame's centre so that the picture stays. The light was metered from where the
+ * camera stood: what it was metered at is stated along.
  * @param focus - mm behind the base's front edge
  * Source: definitions; the kept width on the sensor goes with the magnification.
  */
-export function movedBack({crop, sensorWidth}: Shot, {pixelShare, lens}: StepBack, focus: number): Partial<Shot> {
+export function movedBack(shot: Shot, {pixelShare, lens}: StepBack, focus: number): Partial<Shot> {
+  const {crop, sensorWidth, meteredAperture, meteredShutter, meteredIso, meteredMagnification} = shot;
   return {
+    meteredAperture, meteredShutter, meteredIso, meteredMagnification,
     fieldWidth: sensorWidth / lens.magnification,
     crop: {
       left: 0.5 + (crop.left - 0.5) * pixelShare, top: 0.5 + (crop.top - 0.5) * pixelShare,

@@ -1,10 +1,10 @@
 import {adoptStyles, html, isServer, nothing, type CSSResult, type PropertyValues, type TemplateResult} from 'lit';
 import type {ClicksPerStop} from '../../core/exposure/clicks.js';
-import type {StackFrame} from '../../core/optics/stack.js';
 import {Problem} from '../../core/problem.js';
 import {EXPOSURE_FIELDS} from '../../core/shot/exposure-fields.js';
 import {OPTICS_FIELDS} from '../../core/shot/optics-fields.js';
 import {PICTURE_FIELDS} from '../../core/shot/picture-fields.js';
+import type {PlannedFrames} from '../../core/shot/plan-job.js';
 import type {ApertureShown, CropShare, Shot, ShotKey} from '../../core/shot/shot.js';
 import type {ShotState} from '../../core/shot/state.js';
 import type {Way} from '../../core/shot/ways-out.js';
@@ -27,7 +27,7 @@ import {blurPanel} from './panel.js';
 import {focusHandle, picture} from './picture.js';
 import {readShot, type Reading} from './reading.js';
 import {NO_NOTES, type RulerNotes, type ShownPhoto} from './ruler-notes.js';
-import {diffractionText, placeText, reasonText, troubleText, verdictText} from './speech.js';
+import {diffractionText, placeText, plannedText, reasonText, troubleText, verdictText} from './speech.js';
 import {zoneStyles} from './styles.js';
 import {wayTitle} from './ways-speech.js';
 import {waysView, type Done} from './ways-view.js';
@@ -163,7 +163,8 @@ export class SharpZoneBar extends ShotElement<ZoneWords> {
   #detail: SaidDetail = {pixels: 1};
   #detailProblem: Problem | undefined;
   #contrast: DetailContrast | undefined;
-  #frames: readonly StackFrame[] = [];
+  /** Marks of the focus planes of several frames. */
+  #frames: readonly number[] = [];
   #curve: 'blur' | 'contrast' = 'blur';
   #pressed: Pressed | undefined;
   readonly #worn = new Set<CSSResult>();
@@ -217,7 +218,8 @@ export class SharpZoneBar extends ShotElement<ZoneWords> {
       const reading = readShot(shot);
       this.#sheet = this.#slider.sheet ?? sheetFor(this.#width, reading.framing.outline, [reading.front, reading.back], shot.focus);
       this.#contrast = this.#curve === 'contrast' ? this.later(loadFinest)?.detailContrast(reading, this.#detail) : undefined;
-      this.#frames = this.#folding.frames(reading, this.#detail);
+      const offered = this.#folding.frames(reading, this.#detail);
+      this.#frames = offered.length ? offered.map(({focus}) => focus) : this.#planned;
       this.#reading = reading;
       this.#trouble = undefined;
     } catch (error) {
@@ -241,7 +243,19 @@ export class SharpZoneBar extends ShotElement<ZoneWords> {
   }
 
   protected override verdictText(): string | undefined {
-    return this.#trouble ? troubleText(this.words, this.#trouble) : this.#reading && verdictText(this.words, this.#reading);
+    return this.#trouble ? troubleText(this.words, this.#trouble) : this.#reading && this.#verdict(this.#reading);
+  }
+
+  #verdict(reading: Reading): string {
+    const frames = this.#planned.length;
+    return frames ? plannedText(this.words, reading, frames) : verdictText(this.words, reading);
+  }
+
+  /** Marks of the frames that a linked plan blends, while the shot stands as it set it. */
+  get #planned(): readonly number[] {
+    const planned = this.thing<PlannedFrames>('frames');
+    const {shot} = this;
+    return planned && SharpZoneBar.shotKeys.every((key) => key === 'unit' || planned.shot[key] === shot[key]) ? planned.marks : [];
   }
 
   #wear(styles: CSSResult): void {
@@ -271,7 +285,7 @@ export class SharpZoneBar extends ShotElement<ZoneWords> {
     const pressed = this.#pressed;
     if (pressed?.place !== place || !this.#reading) return undefined;
     return {
-      text: this.words.done(pressed.what(), verdictText(this.words, this.#reading)),
+      text: this.words.done(pressed.what(), this.#verdict(this.#reading)),
       undo: () => {
         this.#pressed = undefined;
         this.replace(takenBack(this.state, pressed.before, Object.keys(pressed.changes) as ShotKey[]), true);
@@ -302,7 +316,7 @@ export class SharpZoneBar extends ShotElement<ZoneWords> {
     const {words} = this;
     const soft = diffractionText(words, reading);
     return html`
-      <p class="verdict" part="verdict">${verdictText(words, reading)}</p>
+      <p class="verdict" part="verdict">${this.#verdict(reading)}</p>
       <p class="reason">${reasonText(words, reading)}</p>
       ${soft ? html`<p class="problem">${soft}</p>` : nothing}
       ${this.#renderDrawing(reading)}

@@ -165,6 +165,27 @@ export function panelTop(limit: number, ends: readonly [number, number]): number
 /** px from the top of a value in the panel whose upper edge is `most`. */
 export const inPanel = ({floor}: Sheet, value: number, most: number): number => floor - Math.min(value / most, 3) * PANEL_PX;
 
+/** Letters of the drawing, px above and below the line they stand on, with a little air. */
+const LETTERS = [12, 5] as const;
+
+/** Where a word stands, px from the top, that a level line is not to run through: as near as can be to `y`. */
+export function clearOf(y: number, line: number): number {
+  if (line < y - LETTERS[0] || line > y + LETTERS[1]) return y;
+  const [over, under] = [line - LETTERS[1], line + LETTERS[0]];
+  return under - y < y - over ? under : over;
+}
+
+/** Mark between `from` and an end of the figure at which a rising curve goes past `most`; the end where it never or always is. */
+export function leavesAt(from: number, end: number, most: number, value: (mark: number) => number): number {
+  if (!(value(end) > most) || value(from) > most) return end;
+  let [inside, outside] = [from, end];
+  for (let halving = 0; halving < 20; halving++) {
+    const middle = (inside + outside) / 2;
+    if (value(middle) > most) outside = middle; else inside = middle;
+  }
+  return inside;
+}
+
 /** A curve of `value` over the marks from one to another, a point every 3 px and at both ends. */
 export function curve(
   sheet: Sheet, from: number, to: number, most: number, value: (mark: number) => number,

@@ -1,5 +1,4 @@
 import {nothing, svg, type SVGTemplateResult} from 'lit';
-import type {Stack} from '../../core/optics/stack.js';
 import {across, beside, leaning, onSheet, planeLine, pointList, silhouette, slab, up, type Sheet} from './draw.js';
 import {drawPanel, type Panel} from './panel.js';
 import type {Reading} from './reading.js';
@@ -72,9 +71,9 @@ function edges(words: ZoneWords, sheet: Sheet, {shot: {baseDepth, focus}}: Readi
   })}`;
 }
 
-/** Focus planes of the frames of a stack. */
-function stackPlanes(sheet: Sheet, frames: Stack['frames'], {shot: {tilt}}: Reading): SVGTemplateResult {
-  return svg`<g clip-path="url(#view)">${frames.map(({focus}) => {
+/** Focus planes of the frames of a stack, at their marks. */
+function stackPlanes(sheet: Sheet, frames: readonly number[], {shot: {tilt}}: Reading): SVGTemplateResult {
+  return svg`<g clip-path="url(#view)">${frames.map((focus) => {
     const [x1, y1, x2, y2] = planeLine(sheet, focus, tilt);
     return svg`<line class="frame" x1=${x1} y1=${y1} x2=${x2} y2=${y2}></line>`;
   })}</g>`;
@@ -99,7 +98,7 @@ export function focusHandle(words: ZoneWords, sheet: Sheet, {shot: {focus, unit}
 }
 
 /** All of it but the handle: a curve under the ruler, and a stack's frames. */
-export function picture(words: ZoneWords, sheet: Sheet, reading: Reading, panel: Panel, frames: Stack['frames']): SVGTemplateResult {
+export function picture(words: ZoneWords, sheet: Sheet, reading: Reading, panel: Panel, frames: readonly number[]): SVGTemplateResult {
   return svg`${definitions(sheet, reading)}
     <g aria-hidden="true">
       ${sideView(sheet, reading)}${stackPlanes(sheet, frames, reading)}${camera(words, sheet, reading.shot.tilt)}

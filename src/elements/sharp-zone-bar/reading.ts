@@ -1,9 +1,9 @@
-import {blurInPixels, onePixel} from '../../core/optics/blur.js';
+import {blurInPixels} from '../../core/optics/blur.js';
 import {zoneFit, type ZoneFit} from '../../core/optics/fit.js';
-import {airyDiameter, pupilToSubject, sensorToSubject, workingAperture} from '../../core/optics/lens.js';
+import {pupilToSubject, sensorToSubject} from '../../core/optics/lens.js';
 import {axialToRuler} from '../../core/optics/outline.js';
 import type {Shot} from '../../core/shot/shot.js';
-import {framingOf, type ShotFraming} from '../../core/shot/framing.js';
+import {diffractionInPixels, framingOf, type ShotFraming} from '../../core/shot/framing.js';
 import {waysOfShot, type Ways} from '../../core/shot/ways-out.js';
 
 /**
@@ -51,7 +51,7 @@ export function readShot(shot: Shot): Reading {
     blurBack: blurAtDepth(fit.depth.back),
     blurAt: (mark) => blurAtDepth(mark / along),
     nearest: (fit.focusDepth - pupilToSubject(lens) * 0.98) * along,
-    airy: airyDiameter(workingAperture(lens.aperture, lens.magnification, lens.pupilRatio)) / onePixel(picture),
+    airy: diffractionInPixels(shot),
     cameraDistance: sensorToSubject(lens.magnification, lens.focalLength),
     ways: waysOfShot(shot, framed),
   };

@@ -1,4 +1,5 @@
 import {nearestClick} from '../../core/exposure/clicks.js';
+import {softnessOf} from '../../core/optics/blur.js';
 import {workingAperture} from '../../core/optics/lens.js';
 import type {Problem} from '../../core/problem.js';
 import type {Shot} from '../../core/shot/shot.js';
@@ -45,9 +46,14 @@ export function verdictText(words: ZoneWords, {fit, from, to, front, back, airy,
     return front > to ? words.missed(length(front - to), false) : words.backOutside(length(behind), rearmost.part === 'base-back' ? 'base' : 'figure');
   }
   // Past its limit diffraction leaves nothing quite sharp, however well it lies in focus.
-  if (airy > blurLimit) return words.softThroughout;
+  const softness = softnessOf(airy, blurLimit);
+  if (softness !== 'sharp') return words.softThroughout(softness === 'a-little');
   return to === Infinity ? words.sharpWithoutEnd(length(before)) : words.sharp(length(before), length(behind));
 }
+
+/** What several frames do that were planned, before what a single one does. */
+export const plannedText = (words: ZoneWords, reading: Reading, frames: number): string =>
+  `${words.planned(frames, words.say.whole(frames))} ${verdictText(words, reading)}`;
 
 /** Where the sharp zone lies. */
 export function zoneText(words: ZoneWords, {from, to, shot: {unit}}: Reading): string {

@@ -1,4 +1,6 @@
+import {softnessOf} from '../../core/optics/blur.js';
 import {workingAperture} from '../../core/optics/lens.js';
+import {diffractionInPixels} from '../../core/shot/framing.js';
 import type {Shot} from '../../core/shot/shot.js';
 import type {Way} from '../../core/shot/ways-out.js';
 import type {Reading} from './reading.js';
@@ -39,12 +41,15 @@ export function wayLines(words: ZoneWords, way: Way, shot: Shot): readonly WayLi
 
 const together = (parts: readonly string[]): string => parts.filter(Boolean).join('; ');
 
-function givesText(words: ZoneWords, {kind, outside, back, diffracted}: Way, {unit}: Shot): string {
+function givesText(words: ZoneWords, {kind, outside, back, changes}: Way, shot: Shot): string {
+  const {say} = words;
+  const airy = diffractionInPixels({...shot, ...changes});
+  const softness = softnessOf(airy, shot.blurLimit);
   return together([
-    outside > 0 ? words.allBut(words.say.length(outside, unit))
-      : diffracted ? words.allInFocus : kind === 'open-up' ? words.stillSharp : words.allSharp,
+    outside > 0 ? words.allBut(say.length(outside, shot.unit))
+      : softness !== 'sharp' ? words.allInFocus : kind === 'open-up' ? words.stillSharp : words.allSharp,
     back ? words.samePicture : '',
-    diffracted ? words.softened : '',
+    softness === 'sharp' ? '' : words.softened(softness === 'a-little', say.pixels(airy), say.pixels(shot.blurLimit)),
   ]);
 }
 
@@ -77,7 +82,7 @@ export function deadEnds(words: ZoneWords, {ways: {tooSmall, tooFar, nearest}, s
     said.push(Number.isFinite(tooSmall) ? words.apertureAlone(`f/${say.number(shown)}`, apertureText(words, shot.apertureSmallest, shot)) : words.apertureNever);
   }
   if (tooFar) {
-    said.push(words.distanceAlone(say.length(tooFar.by, shot.unit), say.list([
+    said.push(words.distanceAlone(say.length(tooFar.step.by, shot.unit), say.list([
       ...tooFar.pixelsEnough ? [] : [words.tooFewPixels(acrossText(words, tooFar.pixelsLeft), acrossText(words, shot.pictureWidth))],
       ...tooFar.roomEnough ? [] : [words.beyondRoom(say.length(tooFar.step.sensorToSubject, shot.unit), say.length(shot.room, shot.unit))],
     ])));

@@ -2,14 +2,14 @@ import {html, isServer, nothing, type PropertyDeclarations, type PropertyValues,
 import {readAperture} from '../../core/exposure/read.js';
 import {writeAperture} from '../../core/exposure/write.js';
 import type {GiveUp, GiveUps} from '../../core/optics/give-up.js';
-import {markedFromWorking, workingAperture} from '../../core/optics/lens.js';
+import {markedFromWorking, sensorToSubject, workingAperture} from '../../core/optics/lens.js';
 import type {PlanJob} from '../../core/optics/plan-job.js';
 import type {PlanWay} from '../../core/optics/plan-way.js';
 import {Problem} from '../../core/problem.js';
 import {EXPOSURE_FIELDS} from '../../core/shot/exposure-fields.js';
 import {OPTICS_FIELDS} from '../../core/shot/optics-fields.js';
 import {PICTURE_FIELDS} from '../../core/shot/picture-fields.js';
-import {planJobOf, wayChanges, wishChanges} from '../../core/shot/plan-job.js';
+import {planJobOf, wayChanges, wishChanges, type PlannedFrames} from '../../core/shot/plan-job.js';
 import type {ApertureShown, Shot, ShotKey} from '../../core/shot/shot.js';
 import type {ShotState} from '../../core/shot/state.js';
 import type {LengthUnit} from '../../core/units.js';
@@ -23,7 +23,7 @@ import {drawingView, type GripHands, type View} from './drawing-view.js';
 import {everyday, type EntryHost} from './entries.js';
 import {FREE, moved, type Grip} from './handles.js';
 import type {Planned, Planner} from './planner.js';
-import {reasonText, troubleText, verdictText, waySetting, wishText} from './speech.js';
+import {leastText, reasonText, troubleText, verdictText, waySetting, wishText} from './speech.js';
 import {planStyles} from './styles.js';
 import {giveUpsView, waysView} from './ways-view.js';
 import type {PlanWords} from './words/en.js';
@@ -207,6 +207,12 @@ export class ShotPlan extends ShotElement<PlanWords> {
     return ways.find((way) => keyOf(way) === this.chosen) ?? ways[0];
   }
 
+  /** Where the camera stands, mm from the sensor mark to the focus plane; only where somebody said it. */
+  get #here(): number | undefined {
+    const {focalLength, sensorWidth, fieldWidth} = this.shot;
+    return 'fieldWidth' in this.state.values ? sensorToSubject(sensorWidth / fieldWidth, focalLength) : undefined;
+  }
+
   protected override verdictText(): string | undefined {
     const planned = this.#planner?.planned;
     return planned && (this.#troubleText() || verdictText(this.words, planned.plan, this.#way, planned.job, this.shot));
@@ -217,6 +223,7 @@ export class ShotPlan extends ShotElement<PlanWords> {
   #pick = (way: PlanWay): void => {
     this.#take(wayChanges(way, this.shot), () => waySetting(this.words, way, this.shot));
     this.chosen = keyOf(way);
+    this.putThing('frames', way.frames.length > 1 ? {marks: way.frames, shot: this.shot} satisfies PlannedFrames : undefined);
   };
 
   #giveUp = async (wishes: readonly GiveUp[]): Promise<void> => {
@@ -345,8 +352,8 @@ export class ShotPlan extends ShotElement<PlanWords> {
     const {shot, words} = this;
     const done = this.#done;
     return html`<div class="ways-part">
-      ${ways.length ? html`<h3>${words.ways}</h3><p class="note">${words.weighs}</p>
-          ${waysView(words, this.further ? ways : ways.slice(0, BEST), job, shot, this.#pick)}`
+      ${ways.length ? html`<h3>${words.ways}</h3><p class="note">${words.weighs(leastText(words, job))}</p>
+          ${waysView(words, this.further ? ways : ways.slice(0, BEST), job, shot, this.#here, this.#pick)}`
         : giveUpsView(words, plan, shot, (wishes) => { void this.#giveUp(wishes); })}
       ${done ? html`<p class="done"><span>${words.done(done.say())}</span><button type="button" class="undo" @click=${this.#undo}>${words.undo}</button></p>` : nothing}
       ${ways.length > BEST ? html`<div class="screen-only"><button type="button" aria-expanded=${this.further ? 'true' : 'false'}
@@ -360,7 +367,7 @@ export class ShotPlan extends ShotElement<PlanWords> {
     const {shot, words} = this;
     const way = this.#way;
     return html`<div class="folds">
-      ${this.#renderFold('side-by-side', words.compare, loadMore, (more, said) => more.comparison(said, ways, job, shot))}
+      ${this.#renderFold('side-by-side', words.compare, loadMore, (more, said) => more.comparison(said, ways, job, shot, this.#here))}
       ${this.#renderFold('every-aperture', words.curve, loadMore, (more, said) => (way ? more.curveView(said, way, job, this.#width) : nothing))}
       ${this.#renderFold('rates-part', words.rates, loadMore, (more, said) => more.ratesView(said, shot.unit))}
       ${single?.giveUp.length ? html`<details class="single screen-only"><summary>${words.single}</summary>

@@ -10,20 +10,20 @@ import type {UnfoldedWords} from './book.js';
 const ABREAST = 4;
 
 /** Ways side by side, a line for each thing to compare; under one another where it is narrow. */
-export function comparison(words: UnfoldedWords, ways: readonly PlanWay[], job: PlanJob, shot: Shot): TemplateResult {
+export function comparison(words: UnfoldedWords, ways: readonly PlanWay[], job: PlanJob, shot: Shot, here: number | undefined): TemplateResult {
   const rows = Array.from({length: Math.ceil(ways.length / ABREAST)}, (_, at) => ways.slice(at * ABREAST, (at + 1) * ABREAST));
   return html`<div class="compare" role="list" aria-label=${words.compare}>${rows.map((row) => html`<div class="row-of-ways" role="presentation">
-    ${labels(words, row[0], job, shot)}${row.map((way) => column(words, way, job, shot))}
+    ${labels(words, row[0], job, shot, here)}${row.map((way) => column(words, way, job, shot, here))}
   </div>`)}</div>`;
 }
 
-function labels(words: UnfoldedWords, way: PlanWay | undefined, job: PlanJob, shot: Shot): TemplateResult | typeof nothing {
-  return way ? html`<div class="labels" aria-hidden="true"><span></span>${wayLines(words, way, job, shot).map(({label}) => html`<span>${label}</span>`)}</div>` : nothing;
+function labels(words: UnfoldedWords, way: PlanWay | undefined, job: PlanJob, shot: Shot, here: number | undefined): TemplateResult | typeof nothing {
+  return way ? html`<div class="labels" aria-hidden="true"><span></span>${wayLines(words, way, job, shot, here).map(({label}) => html`<span>${label}</span>`)}</div>` : nothing;
 }
 
-function column(words: UnfoldedWords, way: PlanWay, job: PlanJob, shot: Shot): TemplateResult {
+function column(words: UnfoldedWords, way: PlanWay, job: PlanJob, shot: Shot, here: number | undefined): TemplateResult {
   return html`<div class="column" role="listitem">
     <strong>${wayTitle(words, way, job)}</strong>
-    <dl>${wayLines(words, way, job, shot).map(({key, label, text}) => html`<div class=${key}><dt>${label}</dt><dd>${text}</dd></div>`)}</dl>
+    <dl>${wayLines(words, way, job, shot, here).map(({key, label, text}) => html`<div class=${key}><dt>${label}</dt><dd>${text}</dd></div>`)}</dl>
   </div>`;
 }

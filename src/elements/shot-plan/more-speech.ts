@@ -3,7 +3,7 @@ import type {PlanWay} from '../../core/optics/plan-way.js';
 import type {Shot} from '../../core/shot/shot.js';
 import type {LengthUnit} from '../../core/units.js';
 import type {Curve} from './curve.js';
-import {contrastText, framesText, priceText, shownAperture, signedLength} from './speech.js';
+import {contrastText, framesText, leastText, priceText, shownAperture, signedLength} from './speech.js';
 import type {UnfoldedWords} from './book.js';
 import type {Clarity} from './words/folds-en.js';
 
@@ -26,7 +26,7 @@ export interface Line {
 const MOST_MARKS = 12;
 
 /** A way as lines that stand beside the same lines of the next. */
-export function wayLines(words: UnfoldedWords, way: PlanWay, job: PlanJob, shot: Shot): readonly Line[] {
+export function wayLines(words: UnfoldedWords, way: PlanWay, job: PlanJob, shot: Shot, here: number | undefined): readonly Line[] {
   const {say} = words;
   const {unit} = shot;
   const count = way.frames.length;
@@ -42,7 +42,7 @@ export function wayLines(words: UnfoldedWords, way: PlanWay, job: PlanJob, shot:
     contrast: words.clarity(clarityOf(way.worst), contrastText(words, way.worst)),
     pixels: words.kept(say.whole(way.pixelsAcross), say.percent(way.keptShare)),
     frames: say.whole(count),
-    price: priceText(words, way, job, unit),
+    price: priceText(words, way, job, unit, here),
     cost: `${say.whole(way.cost)}\u00a0s`,
   };
   return (Object.keys(texts) as Line['key'][]).map((key) => ({key, label: words.lines[key], text: texts[key]}));
@@ -74,7 +74,7 @@ export function curveText(words: UnfoldedWords, {points, best}: Curve, way: Plan
     here,
     stack ? words.worthMost(top, contrast, framesText(words, best.frames)) : words.better(top, contrast),
     stack && points.some(({worst}) => worst > best.worst) ? words.notWorth : '',
-    words.wished(contrastText(words, job.leastContrast ?? 0.3)),
+    words.wished(leastText(words, job)),
   ].filter(Boolean).join(' ');
 }
 

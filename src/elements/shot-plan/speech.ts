@@ -1,11 +1,13 @@
 import {nearestClick} from '../../core/exposure/clicks.js';
+import {softnessOf} from '../../core/optics/blur.js';
 import {workingAperture} from '../../core/optics/lens.js';
 import {axialToRuler, depthToCover} from '../../core/optics/outline.js';
 import type {PlanJob} from '../../core/optics/plan-job.js';
 import type {PlanWay} from '../../core/optics/plan-way.js';
 import type {GiveUp, Plan} from '../../core/optics/plan.js';
 import type {Problem} from '../../core/problem.js';
-import {wishChanges} from '../../core/shot/plan-job.js';
+import {diffractionInPixels} from '../../core/shot/framing.js';
+import {wayChanges, wishChanges} from '../../core/shot/plan-job.js';
 import type {Shot, ShotKey} from '../../core/shot/shot.js';
 import type {LengthUnit} from '../../core/units.js';
 import type {Say} from '../shared/say.js';
@@ -55,16 +57,24 @@ const several = (job: PlanJob): boolean => job.lenses.length > 1;
  * @param way - the one that is drawn; none where the plan has none
  */
 export function verdictText(words: PlanWords, plan: Plan, way: PlanWay | undefined, job: PlanJob, shot: Shot): string {
-  const {unit} = shot;
   if (!way) return impossible(words, plan, shot);
+  const {say} = words;
+  const airy = diffractionInPixels({...shot, ...wayChanges(way, shot)});
+  const softness = softnessOf(airy, shot.blurLimit);
+  const held = heldText(words, way, job, shot, softness === 'sharp');
+  return softness === 'sharp' ? held : `${held} ${words.softened(softness === 'a-little', say.pixels(airy), say.pixels(shot.blurLimit))}`;
+}
+
+function heldText(words: PlanWords, way: PlanWay, job: PlanJob, shot: Shot, sharp: boolean): string {
+  const {unit} = shot;
   const [setting, from] = [settingText(words, way, shot), words.say.length(way.cameraDistance, unit)];
   const lens = lensName(words, way.lens.focalLength);
   if (way.frames.length > 1) {
     const frames = framesText(words, way.frames.length);
-    return several(job) ? words.sharpInFramesWith(lens, frames, setting, from) : words.sharpInFrames(frames, setting, from);
+    return several(job) ? words.sharpInFramesWith(sharp, lens, frames, setting, from) : words.sharpInFrames(sharp, frames, setting, from);
   }
   const focus = placeText(words, way.focus, unit);
-  return several(job) ? words.sharpInOneWith(lens, setting, from, focus) : words.sharpInOne(setting, from, focus);
+  return several(job) ? words.sharpInOneWith(sharp, lens, setting, from, focus) : words.sharpInOne(sharp, setting, from, focus);
 }
 
 function impossible(words: PlanWords, {giveUp: [first], oneIsEnough}: Plan, shot: Shot): string {
@@ -78,8 +88,11 @@ export function reasonText(words: PlanWords, job: PlanJob, {unit}: Shot): string
   const depth = axialToRuler(depthToCover(job.outline, job.tilt).spread, job.tilt);
   return words.rests(
     say.length(depth, unit), `${say.whole(job.pictureWidth)} × ${pixels(words, job.pictureHeight)}`, say.pixels(job.blurPixels),
-    contrastText(words, job.leastContrast ?? 0.3));
+    leastText(words, job));
 }
+
+/** Contrast that the finest line keeps in every way. */
+export const leastText = (words: PlanWords, {leastContrast = 0.3}: PlanJob): string => contrastText(words, leastContrast);
 
 /** Said in place of numbers that cannot be. */
 export function troubleText(words: PlanWords, {parameter, value, wanted}: Problem): string {
@@ -131,18 +144,25 @@ export function waySetting(words: PlanWords, way: PlanWay, shot: Shot): string {
   return way.frames.length > 1 ? words.each(setting, distance) : words.from(setting, distance);
 }
 
-/** What a way costs against the metered setting and the nearest place. */
-export function priceText(words: PlanWords, {price, lens, frames: {length: count}, shutter}: PlanWay, {metered}: PlanJob, unit: LengthUnit): string {
+/**
+ * What a way costs: against the metered setting, the place where the camera stands and the pixels that it has.
+ * @param here - mm from the sensor mark to the focus plane now; where nobody said, the nearest place counts
+ */
+export function priceText(words: PlanWords, way: PlanWay, {metered, pixelsAcross}: PlanJob, unit: LengthUnit, here: number | undefined): string {
+  const {price, lens, frames: {length: count}, shutter, cameraDistance} = way;
   const {say} = words;
   const clicks = Math.round(price.clicks);
   const time = (seconds: number): string => `${say.digits(seconds, seconds < 99.5 ? 2 : 3)}\u00a0s`;
   // What is not exposing is moving to the next frame and letting it come to rest.
   const settle = count > 1 ? price.seconds - count * shutter.value : 0;
+  // Of what stands written elsewhere, so that it adds up.
+  const back = here === undefined ? price.back : Math.round(cameraDistance) - Math.round(here);
+  const cropped = Math.round(pixelsAcross) - Math.round(way.pixelsAcross);
   return [
-    settle ? words.stackTime(time(price.seconds), say.whole(count), say.shutter(shutter.value), time(settle)) : time(price.seconds),
+    settle ? words.stackTime(time(price.seconds), say.whole(count), say.shutter(shutter.value), time(settle)) : say.shutter(shutter.value),
     clicks ? (lens.aperture > metered.aperture ? words.smaller : words.larger)(clicks, say.whole(clicks)) : '',
-    price.back >= 1 ? words.back(say.length(price.back, unit)) : '',
-    price.pixels >= 1 ? words.pixels(pixels(words, price.pixels)) : '',
+    back >= 1 ? words.back(say.length(back, unit), here !== undefined) : '',
+    cropped >= 1 ? words.pixels(pixels(words, cropped)) : '',
     price.frames ? words.moreFrames(price.frames, say.whole(price.frames)) : '',
     price.otherLens ? words.otherLens : '',
   ].filter(Boolean).join(words.parting);

@@ -8,12 +8,14 @@ import {priceText, waySetting, wayTitle, wishText} from './speech.js';
 import type {PlanWords} from './words/en.js';
 
 /** The ways, cheapest first, each a button that sets it. */
-export function waysView(words: PlanWords, ways: readonly PlanWay[], job: PlanJob, shot: Shot, pick: (way: PlanWay) => void): TemplateResult {
+export function waysView(
+  words: PlanWords, ways: readonly PlanWay[], job: PlanJob, shot: Shot, here: number | undefined, pick: (way: PlanWay) => void,
+): TemplateResult {
   return html`<ul class="ways" aria-label=${words.ways}>${ways.map((way) => {
     const set = wayIsSet(way, shot);
     return html`<li class="way" part="way"><button type="button" class="pick" aria-pressed=${set ? 'true' : 'false'} @click=${() => { pick(way); }}>
       <strong>${wayTitle(words, way, job)}</strong> <span class="setting">${waySetting(words, way, shot)}</span>
-      <span class="price">${words.price(priceText(words, way, job, shot.unit))}</span> <span class="act">${set ? words.set : words.pick}</span>
+      <span class="price">${words.price(priceText(words, way, job, shot.unit, here))}</span> <span class="act">${set ? words.set : words.pick}</span>
     </button></li>`;
   })}</ul>`;
 }

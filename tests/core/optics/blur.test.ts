@@ -1,6 +1,6 @@
 import fc from 'fast-check';
 import {describe, expect, it} from 'vitest';
-import {blurDisc, blurInPixels, blurLimit, blurProfile, onePixel} from '../../../src/core/optics/blur.js';
+import {blurDisc, blurInPixels, blurLimit, blurProfile, onePixel, softnessOf} from '../../../src/core/optics/blur.js';
 import {magnificationFromPupil, pupilToSubject} from '../../../src/core/optics/lens.js';
 import type {LensSetup} from '../../../src/core/optics/lens.js';
 import {Problem} from '../../../src/core/problem.js';
@@ -146,5 +146,12 @@ describe('the ends of a blur profile and of the room before a lens', () => {
   it('says how near a point may lie', () => {
     // 60 mm at half size, pupils alike: 60 · (2 + 1) = 180 mm from the pupil.
     expect(() => blurDisc(lens, -200)).toThrow(new Problem('depth', -200, 'a point in front of the lens, above -180 mm'));
+  });
+});
+
+describe('how soft a point looks', () => {
+  // Where a little ends is the house's judgement: half as wide again as the limit.
+  it.each([[0, 'sharp'], [1.5, 'sharp'], [1.51, 'a-little'], [2.25, 'a-little'], [2.26, 'soft'], [9, 'soft']] as const)('%s of 1.5: %s', (width, softness) => {
+    expect(softnessOf(width, 1.5)).toBe(softness);
   });
 });

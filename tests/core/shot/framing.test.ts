@@ -1,7 +1,7 @@
 import {describe, expect, it} from 'vitest';
 import {blurInPixels} from '../../../src/core/optics/blur.js';
 import {zoneFit} from '../../../src/core/optics/fit.js';
-import {framingOf, outlineOf} from '../../../src/core/shot/framing.js';
+import {diffractionInPixels, framingOf, outlineOf} from '../../../src/core/shot/framing.js';
 import {completeShot} from '../../../src/core/shot/shot.js';
 import {Problem} from '../../../src/core/problem.js';
 import {renderedShots} from '../optics/rendered.js';
@@ -39,6 +39,15 @@ describe('the framing of a shot', () => {
     expect(framingOf(whole).framing.limit).toBeCloseTo(0.072, 12);
     expect(framingOf(half).framing.limit).toBeCloseTo(0.036, 12);
     expect(framingOf(half).framing.lens).toEqual(framingOf(whole).framing.lens);
+  });
+
+  it('says how wide diffraction draws a point in the finished picture', () => {
+    // Far away, f/8, green light: a disc of 10.7 µm, as textbooks have it (from memory); 3600 pixels across 36 mm are 10 µm each.
+    const far = completeShot({aperture: 8, fieldWidth: 1e6, pictureWidth: 3600});
+    expect(diffractionInPixels(far)).toBeCloseTo(1.07, 2);
+    expect(diffractionInPixels({...far, crop: {left: 0, top: 0, width: 0.5, height: 0.5}})).toBeCloseTo(2.15, 2);
+    // Life size: half of the light's angle is left.
+    expect(diffractionInPixels({...far, fieldWidth: 36})).toBeCloseTo(2.15, 2);
   });
 
   it('carries the whole figure', () => {

@@ -45,6 +45,9 @@ describe('ways out of a shot', () => {
         if (way.kind === 'move-back' || way.kind === 'both') {
           expect(sensorToSubject(then.sensorWidth / then.fieldWidth, then.focalLength)).toBeLessThanOrEqual(shot.room * (1 + 1e-6));
           expect(way.pixelsLeft).toBeGreaterThanOrEqual(shot.pictureWidth * (1 - 1e-6));
+          // What stands written of the camera adds up: the sensor mark's distance from the focus plane before, and how far back.
+          const away = (at: Shot) => sensorToSubject(at.sensorWidth / at.fieldWidth, at.focalLength);
+          expect(away(shot) + way.back).toBeCloseTo(away(then), 6);
         } else {
           expect(then.fieldWidth).toBe(shot.fieldWidth);
         }

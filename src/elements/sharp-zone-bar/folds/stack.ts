@@ -17,8 +17,8 @@ export interface StackOffer {
   readonly changes: Partial<Shot>;
 }
 
-/** Time to turn the ring and wait until nothing sways, s. Common practice, no source. */
-export const SETTLE_SECONDS = 2;
+/** Time to turn the ring and wait until nothing sways, s: as a plan counts it. Common practice, no source. */
+export const SETTLE_SECONDS = 3;
 
 /** Apertures that differ by less, as a share, are the same click. */
 export const SAME_APERTURE = 1e-6;

@@ -11,7 +11,8 @@ export const words = (say: Say): ZoneWords => ({
 
   sharp: (before, behind) => `Scharf von vorn bis hinten, mit ${before} Reserve vorn und ${behind} hinten.`,
   sharpWithoutEnd: (before) => `Scharf von vorn bis hinten, mit ${before} Reserve vorn und ohne Grenze hinten.`,
-  softThroughout: 'Von vorn bis hinten im Fokus, aber alles ein wenig weich.',
+  softThroughout: (little) => `Von vorn bis hinten im Fokus, aber alles ${little ? 'ein wenig ' : ''}weich.`,
+  planned: (_count, frames) => `Der Plan verrechnet ${frames} Aufnahmen, die zusammen alles fassen. Dies ist eine allein, mit dem Fokus in der Mitte.`,
   frontOutside: (length, of) => `Nicht scharf: Die vorderen ${length} ${OF[of]} liegen außerhalb des scharfen Bereichs.`,
   backOutside: (length, of) => `Nicht scharf: Die hinteren ${length} ${OF[of]} liegen außerhalb des scharfen Bereichs.`,
   bothOutside: (front, back, of) => `Nicht scharf: Die vorderen ${front} und die hinteren ${back} ${OF[of]} liegen außerhalb des scharfen Bereichs.`,
@@ -48,7 +49,7 @@ export const words = (say: Say): ZoneWords => ({
   allInFocus: 'alles im Fokus',
   allBut: (length) => `alles im Fokus bis auf ${length} an den Enden`,
   samePicture: 'dasselbe Bild',
-  softened: 'alles ein wenig weich, denn die Beugung überschreitet die Grenze',
+  softened: (little, point, limit) => `die Beugung macht alles ${little ? 'ein wenig ' : ''}weich: Ein Punkt wird ${point} breit, die Grenze ist ${limit}`,
   nothing: 'nichts',
   shutterUnchanged: 'Belichtungszeit bleibt',
   shutterInstead: (now, before) => `${now} statt ${before}`,

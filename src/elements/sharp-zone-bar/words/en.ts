@@ -13,7 +13,9 @@ export const words = (say: Say) => ({
   // the verdict
   sharp: (before: string, behind: string) => `Sharp from front to back, with ${before} to spare in front and ${behind} behind.`,
   sharpWithoutEnd: (before: string) => `Sharp from front to back, with ${before} to spare in front and no limit behind.`,
-  softThroughout: 'In focus from front to back, but all of it a little soft.',
+  softThroughout: (little: boolean) => `In focus from front to back, but all of it ${little ? 'a little ' : ''}soft.`,
+  /** Before a verdict on one of them. */
+  planned: (_count: number, frames: string) => `The plan blends ${frames} frames, which together hold all of it. This is one alone, focused in the middle.`,
   frontOutside: (length: string, of: Whole) => `Not sharp: the front ${length} of the ${of} lies outside the sharp zone.`,
   backOutside: (length: string, of: Whole) => `Not sharp: the back ${length} of the ${of} lies outside the sharp zone.`,
   bothOutside: (front: string, back: string, of: Whole) =>
@@ -53,14 +55,15 @@ export const words = (say: Say) => ({
   allInFocus: 'everything in focus',
   allBut: (length: string) => `all in focus but for ${length} at the ends`,
   samePicture: 'the same picture',
-  softened: 'all of it a little soft: diffraction passes your limit',
+  softened: (little: boolean, point: string, limit: string) =>
+    `diffraction softens all of it${little ? ' a little' : ''}: a point is ${point} wide, the limit is ${limit}`,
   nothing: 'nothing',
   shutterUnchanged: 'shutter unchanged',
   shutterInstead: (now: string, before: string) => `${now} instead of ${before}`,
   isoSince: (iso: string) => `${iso}, since the shutter goes no further`,
   gets: (stops: string, brighter: boolean) => `the picture gets ${stops} ${brighter ? 'brighter' : 'darker'}`,
   pixelsLeft: (left: string, needed: string) => `${left} left across the picture, ${needed} needed`,
-  closeUpLess: (stops: string) => `${stops} brighter: from there close-up takes less light`,
+  closeUpLess: (stops: string) => `${stops} brighter: from there close-up loses less light`,
   frameWidth: (length: string) => `go back until the frame takes in ${length} of a ruler held across the focus`,
   focusAt: (place: string) => `focus ${place}`,
   apertureAlone: (needed: string, smallest: string) => `Aperture alone: it would take ${needed}, and the lens closes to ${smallest}.`,

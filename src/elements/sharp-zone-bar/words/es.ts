@@ -11,7 +11,8 @@ export const words = (say: Say): ZoneWords => ({
 
   sharp: (before, behind) => `Nítido de delante atrás, con ${before} de margen delante y ${behind} detrás.`,
   sharpWithoutEnd: (before) => `Nítido de delante atrás, con ${before} de margen delante y sin límite detrás.`,
-  softThroughout: 'Enfocado de delante atrás, pero todo algo blando.',
+  softThroughout: (little) => `Enfocado de delante atrás, pero todo ${little ? 'algo ' : ''}blando.`,
+  planned: (_count, frames) => `El plan fusiona ${frames} tomas, que juntas lo abarcan todo. Esta es una sola, enfocada en el medio.`,
   frontOutside: (length, of) => `Falta nitidez: ${WHOLE[of]} queda ${length} fuera de la zona nítida por delante.`,
   backOutside: (length, of) => `Falta nitidez: ${WHOLE[of]} queda ${length} fuera de la zona nítida por detrás.`,
   bothOutside: (front, back, of) => `Falta nitidez: ${WHOLE[of]} queda fuera de la zona nítida ${front} por delante y ${back} por detrás.`,
@@ -47,7 +48,7 @@ export const words = (say: Say): ZoneWords => ({
   allInFocus: 'todo enfocado',
   allBut: (length) => `todo enfocado salvo ${length} en los extremos`,
   samePicture: 'la misma imagen',
-  softened: 'todo algo blando: la difracción supera el límite',
+  softened: (little, point, limit) => `la difracción lo ablanda todo${little ? ' un poco' : ''}: un punto mide ${point} de ancho, el límite es ${limit}`,
   nothing: 'nada',
   shutterUnchanged: 'el tiempo no cambia',
   shutterInstead: (now, before) => `${now} en vez de ${before}`,

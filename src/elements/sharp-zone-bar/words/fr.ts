@@ -11,7 +11,8 @@ export const words = (say: Say): ZoneWords => ({
 
   sharp: (before, behind) => `Net de l’avant à l’arrière, avec ${before} de marge devant et ${behind} derrière.`,
   sharpWithoutEnd: (before) => `Net de l’avant à l’arrière, avec ${before} de marge devant et sans limite derrière.`,
-  softThroughout: 'Au point de l’avant à l’arrière, mais le tout un peu mou.',
+  softThroughout: (little) => `Au point de l’avant à l’arrière, mais le tout ${little ? 'un peu ' : ''}mou.`,
+  planned: (_count, frames) => `Le plan fusionne ${frames} vues, qui ensemble couvrent tout. En voici une seule, mise au point au milieu.`,
   frontOutside: (length, of) => `Pas net : l’avant ${OF[of]} est hors de la zone nette sur ${length}.`,
   backOutside: (length, of) => `Pas net : l’arrière ${OF[of]} est hors de la zone nette sur ${length}.`,
   bothOutside: (front, back, of) => `Pas net : l’avant ${OF[of]} est hors de la zone nette sur ${front}, l’arrière sur ${back}.`,
@@ -47,7 +48,7 @@ export const words = (say: Say): ZoneWords => ({
   allInFocus: 'tout est au point',
   allBut: (length) => `tout est au point sauf ${length} aux extrémités`,
   samePicture: 'la même image',
-  softened: 'le tout un peu mou : la diffraction dépasse la limite',
+  softened: (little, point, limit) => `la diffraction ramollit tout${little ? ' un peu' : ''} : un point s’étale sur ${point}, la limite est de ${limit}`,
   nothing: 'aucun',
   shutterUnchanged: 'vitesse inchangée',
   shutterInstead: (now, before) => `${now} au lieu de ${before}`,

@@ -11,7 +11,11 @@ export const words = (say: Say): ZoneWords => ({
 
   sharp: (before, behind) => `Ostro od przodu do tyłu, z zapasem ${before} z przodu i ${behind} z tyłu.`,
   sharpWithoutEnd: (before) => `Ostro od przodu do tyłu, z zapasem ${before} z przodu i bez granicy z tyłu.`,
-  softThroughout: 'W zakresie ostrości od przodu do tyłu, ale wszystko nieco miękkie.',
+  softThroughout: (little) => `W zakresie ostrości od przodu do tyłu, ale wszystko ${little ? 'nieco ' : ''}miękkie.`,
+  planned: (count, frames) => say.plural(count, {
+    few: `Plan składa ${frames} zdjęcia, które razem obejmują całość. To jest jedno z nich, z ostrością pośrodku.`,
+    other: `Plan składa ${frames} zdjęć, które razem obejmują całość. To jest jedno z nich, z ostrością pośrodku.`,
+  }),
   frontOutside: (length, of) => `Nieostro: przednie ${length} ${OF[of]} jest poza strefą ostrości.`,
   backOutside: (length, of) => `Nieostro: tylne ${length} ${OF[of]} jest poza strefą ostrości.`,
   bothOutside: (front, back, of) => `Nieostro: przednie ${front} i tylne ${back} ${OF[of]} są poza strefą ostrości.`,
@@ -47,7 +51,7 @@ export const words = (say: Say): ZoneWords => ({
   allInFocus: 'wszystko w ostrości',
   allBut: (length) => `wszystko w ostrości prócz ${length} na końcach`,
   samePicture: 'ten sam kadr',
-  softened: 'całość nieco miękka: dyfrakcja przekracza granicę',
+  softened: (little, point, limit) => `dyfrakcja ${little ? 'nieco ' : ''}zmiękcza całość: punkt jest szeroki na ${point}, granica to ${limit}`,
   nothing: 'żaden',
   shutterUnchanged: 'czas bez zmian',
   shutterInstead: (now, before) => `${now} zamiast ${before}`,

@@ -7,12 +7,13 @@ export const words = (say: Say): PlanWords => ({
   say,
   plan: 'Aufnahmeplan',
 
-  sharpInOne: (setting, from, focus) => `Scharf von Spitze zu Spitze in einer Aufnahme: ${setting}, aus ${from} Entfernung, Fokus ${focus}.`,
-  sharpInOneWith: (lens, setting, from, focus) =>
-    `Scharf von Spitze zu Spitze in einer Aufnahme: ${setting}, aus ${from} Entfernung mit ${lens} Brennweite, Fokus ${focus}.`,
-  sharpInFrames: (frames, setting, from) => `Scharf von Spitze zu Spitze in ${frames}: je ${setting}, aus ${from} Entfernung.`,
-  sharpInFramesWith: (lens, frames, setting, from) =>
-    `Scharf von Spitze zu Spitze in ${frames}: je ${setting}, aus ${from} Entfernung mit ${lens} Brennweite.`,
+  sharpInOne: (sharp, setting, from, focus) => `${sharp ? 'Scharf' : 'Im Fokus'} von Spitze zu Spitze in einer Aufnahme: ${setting}, aus ${from} Entfernung, Fokus ${focus}.`,
+  sharpInOneWith: (sharp, lens, setting, from, focus) =>
+    `${sharp ? 'Scharf' : 'Im Fokus'} von Spitze zu Spitze in einer Aufnahme: ${setting}, aus ${from} Entfernung mit ${lens} Brennweite, Fokus ${focus}.`,
+  sharpInFrames: (sharp, frames, setting, from) => `${sharp ? 'Scharf' : 'Im Fokus'} von Spitze zu Spitze in ${frames}: je ${setting}, aus ${from} Entfernung.`,
+  sharpInFramesWith: (sharp, lens, frames, setting, from) =>
+    `${sharp ? 'Scharf' : 'Im Fokus'} von Spitze zu Spitze in ${frames}: je ${setting}, aus ${from} Entfernung mit ${lens} Brennweite.`,
+  softened: (little, point, limit) => `Die Beugung macht alles ${little ? 'ein wenig ' : ''}weich: Ein Punkt wird ${point} breit, die Grenze ist ${limit}.`,
   pair: (aperture, shutter) => `${aperture} bei ${shutter}`,
   shown: (aperture, shown) => `${aperture} (die Kamera zeigt ${shown})`,
   frames: (count, written) => say.plural(count, {one: '1\u00a0Aufnahme', other: `${written}\u00a0Aufnahmen`}),
@@ -29,8 +30,8 @@ export const words = (say: Say): PlanWords => ({
   noPlan: (name, value, wanted) => `Kein Plan: „${name}“ ist ${value}; erwartet: ${wanted}. Der letzte gute Plan bleibt.`,
 
   ways: 'Wege zur Schärfe',
-  weighs: 'Geordnet nach Zeit, Zahl der Aufnahmen, Abstand, Pixeln und Objektivwechsel; feine Linien bleiben bei allen klar. '
-    + 'Der Schärfebalken holt nur die Enden in den scharfen Bereich und kann daher eine andere Einstellung nennen.',
+  weighs: (contrast) => `Geordnet nach Zeit, Zahl der Aufnahmen, Abstand, Pixeln und Objektivwechsel; bei allen behält die feinste Linie mindestens ${
+    contrast} ihres Kontrasts. Der Schärfebalken holt nur die Enden in den scharfen Bereich und kann daher eine andere Einstellung nennen.`,
   way: (kind, frames) => ({
     stay: 'So nah, wie das Bildfeld es erlaubt', 'move-back': 'Weiter weg und beschnitten', stack: `${frames}, verrechnet`,
   })[kind],
@@ -49,7 +50,7 @@ export const words = (say: Say): PlanWords => ({
   smaller: (clicks, written) => say.plural(clicks, {one: 'Blende um 1 Raste kleiner', other: `Blende um ${written} Rasten kleiner`}),
   larger: (clicks, written) => say.plural(clicks, {one: 'Blende um 1 Raste größer', other: `Blende um ${written} Rasten größer`}),
   stackTime: (seconds, frames, shutter, settle) => `${seconds} (${frames} × ${shutter} und ${settle} zum Verstellen und Ausschwingen dazwischen)`,
-  back: (length) => `${length} weiter weg`,
+  back: (length, now) => `${length} weiter weg als ${now ? 'jetzt' : 'am nächstgelegenen Platz'}`,
   pixels: (pixels) => `${pixels} der Breite abgeschnitten`,
   moreFrames: (count, written) => say.plural(count, {one: '1 Aufnahme mehr zu verrechnen', other: `${written} Aufnahmen mehr zu verrechnen`}),
   otherLens: 'ein Objektivwechsel',

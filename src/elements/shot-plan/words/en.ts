@@ -10,12 +10,17 @@ export const words = (say: Say) => ({
   plan: 'Shot plan',
 
   // the verdict
-  sharpInOne: (setting: string, from: string, focus: string) => `Sharp from tip to tip in one frame: ${setting}, from ${from} away, focus ${focus}.`,
-  sharpInOneWith: (lens: string, setting: string, from: string, focus: string) =>
-    `Sharp from tip to tip in one frame: ${setting}, from ${from} away with the ${lens} lens, focus ${focus}.`,
-  sharpInFrames: (frames: string, setting: string, from: string) => `Sharp from tip to tip in ${frames}: ${setting} each, from ${from} away.`,
-  sharpInFramesWith: (lens: string, frames: string, setting: string, from: string) =>
-    `Sharp from tip to tip in ${frames}: ${setting} each, from ${from} away with the ${lens} lens.`,
+  /** Sharp, or only in focus, where diffraction leaves nothing sharp: then `softened` follows. */
+  sharpInOne: (sharp: boolean, setting: string, from: string, focus: string) =>
+    `${sharp ? 'Sharp' : 'In focus'} from tip to tip in one frame: ${setting}, from ${from} away, focus ${focus}.`,
+  sharpInOneWith: (sharp: boolean, lens: string, setting: string, from: string, focus: string) =>
+    `${sharp ? 'Sharp' : 'In focus'} from tip to tip in one frame: ${setting}, from ${from} away with the ${lens} lens, focus ${focus}.`,
+  sharpInFrames: (sharp: boolean, frames: string, setting: string, from: string) =>
+    `${sharp ? 'Sharp' : 'In focus'} from tip to tip in ${frames}: ${setting} each, from ${from} away.`,
+  sharpInFramesWith: (sharp: boolean, lens: string, frames: string, setting: string, from: string) =>
+    `${sharp ? 'Sharp' : 'In focus'} from tip to tip in ${frames}: ${setting} each, from ${from} away with the ${lens} lens.`,
+  softened: (little: boolean, point: string, limit: string) =>
+    `Diffraction softens all of it${little ? ' a little' : ''}: a point is ${point} wide, the limit is ${limit}.`,
   pair: (aperture: string, shutter: string) => `${aperture} at ${shutter}`,
   shown: (aperture: string, shown: string) => `${aperture} (the body shows ${shown})`,
   frames: (count: number, written: string) => say.plural(count, {one: 'one frame', other: `${written} frames`}),
@@ -32,8 +37,8 @@ export const words = (say: Say) => ({
 
   // ways
   ways: 'Ways to get it sharp',
-  weighs: 'Ranked by time, frames to blend, way back, pixels and a change of lens; fine lines stay clear in all of them. '
-    + 'The sharp-zone bar only frees the ends, so it may name another setting.',
+  weighs: (contrast: string) => `Ranked by time, frames to blend, way back, pixels and a change of lens; in all of them the finest line keeps at least ${
+    contrast} of its contrast. The sharp-zone bar only frees the ends, so it may name another setting.`,
   way: (kind: PlanWay['kind'], frames: string) => ({
     stay: 'As near as the frame allows', 'move-back': 'Further back, cropped', stack: `${frames}, blended`,
   })[kind],
@@ -55,7 +60,7 @@ export const words = (say: Say) => ({
   larger: (clicks: number, written: string) => say.plural(clicks, {one: 'aperture one click larger', other: `aperture ${written} clicks larger`}),
   stackTime: (seconds: string, frames: string, shutter: string, settle: string) =>
     `${seconds} (${frames} × ${shutter}, and ${settle} of moving and settling between frames)`,
-  back: (length: string) => `${length} further back`,
+  back: (length: string, now: boolean) => `${length} further back than ${now ? 'now' : 'the nearest place'}`,
   pixels: (pixels: string) => `${pixels} of width cropped away`,
   moreFrames: (count: number, written: string) => say.plural(count, {one: 'one more frame to blend', other: `${written} more frames to blend`}),
   otherLens: 'a change of lens',

@@ -7,10 +7,13 @@ export const words = (say: Say): PlanWords => ({
   say,
   plan: 'Plan de la toma',
 
-  sharpInOne: (setting, from, focus) => `Nítido de punta a punta en una toma: ${setting}, a ${from} de distancia, enfoque ${focus}.`,
-  sharpInOneWith: (lens, setting, from, focus) => `Nítido de punta a punta en una toma: ${setting}, a ${from} de distancia con el ${lens}, enfoque ${focus}.`,
-  sharpInFrames: (frames, setting, from) => `Nítido de punta a punta en ${frames}: ${setting} cada una, a ${from} de distancia.`,
-  sharpInFramesWith: (lens, frames, setting, from) => `Nítido de punta a punta en ${frames}: ${setting} cada una, a ${from} de distancia con el ${lens}.`,
+  sharpInOne: (sharp, setting, from, focus) => `${sharp ? 'Nítido' : 'Enfocado'} de punta a punta en una toma: ${setting}, a ${from} de distancia, enfoque ${focus}.`,
+  sharpInOneWith: (sharp, lens, setting, from, focus) =>
+    `${sharp ? 'Nítido' : 'Enfocado'} de punta a punta en una toma: ${setting}, a ${from} de distancia con el ${lens}, enfoque ${focus}.`,
+  sharpInFrames: (sharp, frames, setting, from) => `${sharp ? 'Nítido' : 'Enfocado'} de punta a punta en ${frames}: ${setting} cada una, a ${from} de distancia.`,
+  sharpInFramesWith: (sharp, lens, frames, setting, from) =>
+    `${sharp ? 'Nítido' : 'Enfocado'} de punta a punta en ${frames}: ${setting} cada una, a ${from} de distancia con el ${lens}.`,
+  softened: (little, point, limit) => `La difracción lo ablanda todo${little ? ' un poco' : ''}: un punto mide ${point} de ancho, el límite es ${limit}.`,
   pair: (aperture, shutter) => `${aperture} a ${shutter}`,
   shown: (aperture, shown) => `${aperture} (la cámara muestra ${shown})`,
   frames: (count, written) => say.plural(count, {one: 'una toma', other: `${written}\u00a0tomas`}),
@@ -27,8 +30,8 @@ export const words = (say: Say): PlanWords => ({
   noPlan: (name, value, wanted) => `Sin plan: «${name}» es ${value}; se espera: ${wanted}. Sigue el último plan bueno.`,
 
   ways: 'Formas de que salga nítido',
-  weighs: 'Por orden de tiempo, tomas que fusionar, distancia, píxeles y cambio de objetivo; en todas ellas, las líneas finas siguen claras. '
-    + 'La barra de zona nítida solo se ocupa de los extremos y por eso puede dar otro ajuste.',
+  weighs: (contrast) => `Por orden de tiempo, tomas que fusionar, distancia, píxeles y cambio de objetivo; en todas ellas, la línea más fina conserva al menos ${
+    contrast} de su contraste. La barra de zona nítida solo se ocupa de los extremos y por eso puede dar otro ajuste.`,
   way: (kind, frames) => ({
     stay: 'Tan cerca como deja el encuadre', 'move-back': 'Más lejos y recortado', stack: `${frames}, fusionadas`,
   })[kind],
@@ -47,7 +50,7 @@ export const words = (say: Say): PlanWords => ({
   smaller: (clicks, written) => say.plural(clicks, {one: 'diafragma cerrado 1 clic', other: `diafragma cerrado ${written} clics`}),
   larger: (clicks, written) => say.plural(clicks, {one: 'diafragma abierto 1 clic', other: `diafragma abierto ${written} clics`}),
   stackTime: (seconds, frames, shutter, settle) => `${seconds} (${frames} × ${shutter}, y ${settle} de movimiento y reposo entre tomas)`,
-  back: (length) => `${length} más atrás`,
+  back: (length, now) => `${length} más atrás que ${now ? 'ahora' : 'el sitio más cercano'}`,
   pixels: (pixels) => `${pixels} de anchura recortados`,
   moreFrames: (count, written) => say.plural(count, {one: 'una toma más que fusionar', other: `${written} tomas más que fusionar`}),
   otherLens: 'un cambio de objetivo',

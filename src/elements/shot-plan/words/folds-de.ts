@@ -28,7 +28,7 @@ export const words = (say: Say): FoldWords => ({
   bestStack: (aperture, frames, contrast) => `${aperture}, ${frames}: ${contrast}`,
   defocus: 'durch Unschärfe verloren',
   diffraction: 'durch Beugung verloren',
-  ratesText: 'Jeder Weg zählt in Sekunden Geduld, der günstigste steht vorn. Wie viel etwas zählt, ist unsere Einschätzung:',
+  ratesText: 'Jeder Weg zählt in Sekunden Geduld, der günstigste steht vorn. Abstand und Pixel zählen vom nächstgelegenen Platz, der die Figur ganz fasst. Wie viel etwas zählt, ist unsere Einschätzung:',
   rate: {
     seconds: 'eine Sekunde Belichten, Verstellen oder Ausschwingen', clicks: 'eine Raste der Blende', back: (length) => `${length} weiter weg`,
     pixels: (pixels) => `${pixels} abgeschnittene Breite`, frames: 'eine weitere Aufnahme, die zu machen und zu verrechnen ist', otherLens: 'ein Objektivwechsel',

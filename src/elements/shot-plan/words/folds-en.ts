@@ -30,7 +30,7 @@ export const words = (say: Say) => ({
   bestStack: (aperture: string, frames: string, contrast: string) => `${aperture}, ${frames}: ${contrast}`,
   defocus: 'lost to defocus',
   diffraction: 'lost to diffraction',
-  ratesText: 'Every way is counted in seconds of patience, and the cheapest comes first. How much a thing counts is our judgement:',
+  ratesText: 'Every way is counted in seconds of patience, and the cheapest comes first. Way back and pixels count from the nearest place that takes in the figure. How much a thing counts is our judgement:',
   rate: {
     seconds: 'a second of exposing, moving or settling', clicks: 'a click of the aperture', back: (length: string) => `${length} further back`,
     pixels: (pixels: string) => `${pixels} of width cropped away`, frames: 'a further frame to take and blend', otherLens: 'a change of lens',

@@ -28,7 +28,7 @@ export const words = (say: Say): FoldWords => ({
   bestStack: (aperture, frames, contrast) => `${aperture}, ${frames}: ${contrast}`,
   defocus: 'perdido por desenfoque',
   diffraction: 'perdido por difracción',
-  ratesText: 'Cada forma se cuenta en segundos de paciencia, y va primero la más barata. Cuánto cuenta cada cosa es criterio nuestro:',
+  ratesText: 'Cada forma se cuenta en segundos de paciencia, y va primero la más barata. Distancia y píxeles cuentan desde el sitio más cercano en que cabe la figura. Cuánto cuenta cada cosa es criterio nuestro:',
   rate: {
     seconds: 'un segundo de exposición, movimiento o reposo', clicks: 'un clic del diafragma', back: (length) => `${length} más atrás`,
     pixels: (pixels) => `${pixels} de anchura recortados`, frames: 'una toma más que hacer y fusionar', otherLens: 'un cambio de objetivo',

@@ -28,7 +28,7 @@ export const words = (say: Say): FoldWords => ({
   bestStack: (aperture, frames, contrast) => `${aperture}, ${frames}\u00a0: ${contrast}`,
   defocus: 'perdu par le flou',
   diffraction: 'perdu par la diffraction',
-  ratesText: 'Chaque solution se compte en secondes de patience, la moins chère d’abord. Ce que vaut chaque chose est notre jugement\u00a0:',
+  ratesText: 'Chaque solution se compte en secondes de patience, la moins chère d’abord. Recul et pixels se comptent depuis l’endroit le plus proche où la figurine tient. Ce que vaut chaque chose est notre jugement\u00a0:',
   rate: {
     seconds: 'une seconde de pose, de déplacement ou d’attente', clicks: 'un cran de diaphragme', back: (length) => `${length} de recul`,
     pixels: (pixels) => `${pixels} de largeur perdus`, frames: 'une vue de plus à prendre et à fusionner', otherLens: 'un changement d’objectif',

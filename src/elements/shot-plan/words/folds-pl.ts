@@ -28,7 +28,7 @@ export const words = (say: Say): FoldWords => ({
   bestStack: (aperture, frames, contrast) => `${aperture}, ${frames}: ${contrast}`,
   defocus: 'zabiera nieostrość',
   diffraction: 'zabiera dyfrakcja',
-  ratesText: 'Każdy sposób liczony jest w sekundach cierpliwości, najtańszy stoi pierwszy. Ile co się liczy, to nasza ocena:',
+  ratesText: 'Każdy sposób liczony jest w sekundach cierpliwości, najtańszy stoi pierwszy. Oddalenie i piksele liczą się od najbliższego miejsca, z którego mieści się cała figurka. Ile co się liczy, to nasza ocena:',
   rate: {
     seconds: 'sekunda naświetlania, przestawiania lub wygasania drgań', clicks: 'jeden skok przysłony', back: (length) => `o ${length} dalej`,
     pixels: (pixels) => `odcięte ${pixels} szerokości`, frames: 'kolejne zdjęcie do zrobienia i złożenia', otherLens: 'zmiana obiektywu',

@@ -7,11 +7,13 @@ export const words = (say: Say): PlanWords => ({
   say,
   plan: 'Plan de prise de vue',
 
-  sharpInOne: (setting, from, focus) => `Net d’un bout à l’autre en une vue\u00a0: ${setting}, à ${from} de distance, mise au point ${focus}.`,
-  sharpInOneWith: (lens, setting, from, focus) =>
-    `Net d’un bout à l’autre en une vue\u00a0: ${setting}, à ${from} de distance avec le ${lens}, mise au point ${focus}.`,
-  sharpInFrames: (frames, setting, from) => `Net d’un bout à l’autre en ${frames}\u00a0: ${setting} chacune, à ${from} de distance.`,
-  sharpInFramesWith: (lens, frames, setting, from) => `Net d’un bout à l’autre en ${frames}\u00a0: ${setting} chacune, à ${from} de distance avec le ${lens}.`,
+  sharpInOne: (sharp, setting, from, focus) => `${sharp ? 'Net' : 'Au point'} d’un bout à l’autre en une vue\u00a0: ${setting}, à ${from} de distance, mise au point ${focus}.`,
+  sharpInOneWith: (sharp, lens, setting, from, focus) =>
+    `${sharp ? 'Net' : 'Au point'} d’un bout à l’autre en une vue\u00a0: ${setting}, à ${from} de distance avec le ${lens}, mise au point ${focus}.`,
+  sharpInFrames: (sharp, frames, setting, from) => `${sharp ? 'Net' : 'Au point'} d’un bout à l’autre en ${frames}\u00a0: ${setting} chacune, à ${from} de distance.`,
+  sharpInFramesWith: (sharp, lens, frames, setting, from) =>
+    `${sharp ? 'Net' : 'Au point'} d’un bout à l’autre en ${frames}\u00a0: ${setting} chacune, à ${from} de distance avec le ${lens}.`,
+  softened: (little, point, limit) => `La diffraction ramollit tout${little ? ' un peu' : ''}\u00a0: un point s’étale sur ${point}, la limite est de ${limit}.`,
   pair: (aperture, shutter) => `${aperture} à ${shutter}`,
   shown: (aperture, shown) => `${aperture} (le boîtier affiche ${shown})`,
   frames: (count, written) => say.plural(count, {one: 'une vue', other: `${written}\u00a0vues`}),
@@ -28,9 +30,8 @@ export const words = (say: Say): PlanWords => ({
   noPlan: (name, value, wanted) => `Pas de plan\u00a0: «\u202f${name}\u202f» vaut ${value}, il faut ${wanted}. Le dernier bon plan reste.`,
 
   ways: 'Solutions pour obtenir la netteté',
-  weighs: 'Classées selon le temps, les vues à fusionner, le recul, les pixels et le changement d’objectif\u202f; les traits '
-    + 'fins restent lisibles dans toutes. '
-    + 'La barre de zone nette ne s’occupe que des extrémités\u00a0: elle peut donc donner un autre réglage.',
+  weighs: (contrast) => `Classées selon le temps, les vues à fusionner, le recul, les pixels et le changement d’objectif\u202f; dans toutes, le trait le plus fin garde au moins ${
+    contrast} de son contraste. La barre de zone nette ne s’occupe que des extrémités\u00a0: elle peut donc donner un autre réglage.`,
   way: (kind, frames) => ({
     stay: 'Aussi près que le cadre le permet', 'move-back': 'Plus loin, recadré', stack: `${frames}, fusionnées`,
   })[kind],
@@ -49,7 +50,7 @@ export const words = (say: Say): PlanWords => ({
   smaller: (clicks, written) => say.plural(clicks, {one: 'diaphragme fermé de 1 cran', other: `diaphragme fermé de ${written} crans`}),
   larger: (clicks, written) => say.plural(clicks, {one: 'diaphragme ouvert de 1 cran', other: `diaphragme ouvert de ${written} crans`}),
   stackTime: (seconds, frames, shutter, settle) => `${seconds} (${frames} × ${shutter}, et ${settle} de déplacement et de stabilisation entre les vues)`,
-  back: (length) => `${length} de recul`,
+  back: (length, now) => `${length} plus en arrière ${now ? 'que maintenant' : 'que l’endroit le plus proche'}`,
   pixels: (pixels) => `${pixels} de largeur perdus au recadrage`,
   moreFrames: (count, written) => say.plural(count, {one: 'une vue de plus à fusionner', other: `${written} vues de plus à fusionner`}),
   otherLens: 'un changement d’objectif',

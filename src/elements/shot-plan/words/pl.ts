@@ -7,12 +7,13 @@ export const words = (say: Say): PlanWords => ({
   say,
   plan: 'Plan ujęcia',
 
-  sharpInOne: (setting, from, focus) => `Ostre od końca do końca na jednym zdjęciu: ${setting}, z odległości ${from}, ostrość ${focus}.`,
-  sharpInOneWith: (lens, setting, from, focus) =>
-    `Ostre od końca do końca na jednym zdjęciu: ${setting}, z odległości ${from} obiektywem ${lens}, ostrość ${focus}.`,
-  sharpInFrames: (frames, setting, from) => `Ostre od końca do końca po złożeniu (${frames}): każde ${setting}, z odległości ${from}.`,
-  sharpInFramesWith: (lens, frames, setting, from) =>
-    `Ostre od końca do końca po złożeniu (${frames}): każde ${setting}, z odległości ${from} obiektywem ${lens}.`,
+  sharpInOne: (sharp, setting, from, focus) => `${sharp ? 'Ostre' : 'W zakresie ostrości'} od końca do końca na jednym zdjęciu: ${setting}, z odległości ${from}, ostrość ${focus}.`,
+  sharpInOneWith: (sharp, lens, setting, from, focus) =>
+    `${sharp ? 'Ostre' : 'W zakresie ostrości'} od końca do końca na jednym zdjęciu: ${setting}, z odległości ${from} obiektywem ${lens}, ostrość ${focus}.`,
+  sharpInFrames: (sharp, frames, setting, from) => `${sharp ? 'Ostre' : 'W zakresie ostrości'} od końca do końca po złożeniu (${frames}): każde ${setting}, z odległości ${from}.`,
+  sharpInFramesWith: (sharp, lens, frames, setting, from) =>
+    `${sharp ? 'Ostre' : 'W zakresie ostrości'} od końca do końca po złożeniu (${frames}): każde ${setting}, z odległości ${from} obiektywem ${lens}.`,
+  softened: (little, point, limit) => `Dyfrakcja ${little ? 'nieco ' : ''}zmiękcza całość: punkt jest szeroki na ${point}, granica to ${limit}.`,
   pair: (aperture, shutter) => `${aperture} przy ${shutter}`,
   shown: (aperture, shown) => `${aperture} (aparat pokazuje ${shown})`,
   frames: (count, written) => say.plural(count, {one: '1\u00a0zdjęcie', few: `${written}\u00a0zdjęcia`, other: `${written}\u00a0zdjęć`}),
@@ -28,8 +29,8 @@ export const words = (say: Say): PlanWords => ({
   noPlan: (name, value, wanted) => `Brak planu: „${name}” to ${value}; potrzebne: ${wanted}. Zostaje ostatni dobry plan.`,
 
   ways: 'Sposoby na ostrość',
-  weighs: 'W kolejności według czasu, zdjęć do złożenia, oddalenia, pikseli i zmiany obiektywu; cienkie linie pozostają czytelne we wszystkich. '
-    + 'Pasek strefy ostrości dba tylko o końce, dlatego może podać inne ustawienie.',
+  weighs: (contrast) => `W kolejności według czasu, zdjęć do złożenia, oddalenia, pikseli i zmiany obiektywu; we wszystkich najcieńsza linia zachowuje co najmniej ${
+    contrast} kontrastu. Pasek strefy ostrości dba tylko o końce, dlatego może podać inne ustawienie.`,
   way: (kind, frames) => ({
     stay: 'Tak blisko, jak pozwala kadr', 'move-back': 'Dalej, z przycięciem', stack: `${frames} do złożenia`,
   })[kind],
@@ -52,7 +53,7 @@ export const words = (say: Say): PlanWords => ({
     one: 'przysłona otwarta szerzej o 1 skok', few: `przysłona otwarta szerzej o ${written} skoki`, other: `przysłona otwarta szerzej o ${written} skoków`,
   }),
   stackTime: (seconds, frames, shutter, settle) => `${seconds} (${frames} × ${shutter} oraz ${settle} na przestawianie i wygaśnięcie drgań między zdjęciami)`,
-  back: (length) => `o ${length} dalej`,
+  back: (length, now) => `o ${length} dalej niż ${now ? 'teraz' : 'z najbliższego miejsca'}`,
   pixels: (pixels) => `odcięte ${pixels} szerokości`,
   moreFrames: (count, written) => say.plural(count, {
     one: 'o 1 zdjęcie więcej do złożenia', few: `o ${written} zdjęcia więcej do złożenia`, other: `o ${written} zdjęć więcej do złożenia`,

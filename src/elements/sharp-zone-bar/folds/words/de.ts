@@ -59,8 +59,11 @@ export const words = (say: Say): FoldWords => ({
   }),
   tooManyAt: (aperture) => `Bei ${aperture} wären mehr Aufnahmen nötig, als irgendwer macht.`,
   tooMany: 'Bei jeder Blende wären mehr Aufnahmen nötig, als irgendwer macht.',
-  bestNow: 'Keine Blende ist dafür besser.',
-  best: (aperture, count) => say.plural(count, {one: `Am besten bei ${aperture}: eine Aufnahme.`, other: `Am besten bei ${aperture}: ${count} Aufnahmen.`}),
+  bestNow: 'Für feine Linien ist von hier aus keine Blende besser.',
+  best: (aperture, count) => say.plural(count, {
+    one: `Für feine Linien von hier aus am besten: eine Aufnahme bei ${aperture}.`,
+    other: `Für feine Linien von hier aus am besten: ${count} Aufnahmen bei ${aperture}. Ein Aufnahmeplan rechnet auch die Arbeit je Aufnahme ein und kommt mitunter mit weniger aus.`,
+  }),
   stackTakes: (seconds, time, contrast) =>
     `Mit ${seconds} dazwischen dauern sie zusammen etwa ${time}; wo sie am schwächsten ist, behält die feinste Linie ${contrast} ihres Kontrasts.`,
   setStack: (aperture, shutter) => `Dafür ${aperture} und ${shutter} einstellen`,

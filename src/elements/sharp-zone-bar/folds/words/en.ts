@@ -63,8 +63,11 @@ export const words = (say: Say) => ({
   }),
   tooManyAt: (aperture: string) => `At ${aperture} it would take more frames than anybody takes.`,
   tooMany: 'It would take more frames than anybody takes, at any aperture.',
-  bestNow: 'No aperture is better for it.',
-  best: (aperture: string, count: number) => say.plural(count, {one: `Best at ${aperture}: one frame.`, other: `Best at ${aperture}: ${count} frames.`}),
+  bestNow: 'No aperture is better for fine lines from here.',
+  best: (aperture: string, count: number) => say.plural(count, {
+    one: `Best for fine lines from here: one frame at ${aperture}.`,
+    other: `Best for fine lines from here: ${count} frames at ${aperture}. A shot plan also counts the work of each frame and may take fewer.`,
+  }),
   stackTakes: (seconds: string, time: string, contrast: string) =>
     `With ${seconds} between frames they take about ${time} in all; where it is weakest the finest line keeps ${contrast} of its contrast.`,
   setStack: (aperture: string, shutter: string) => `Set ${aperture} and ${shutter} for it`,

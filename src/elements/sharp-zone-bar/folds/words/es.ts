@@ -59,8 +59,11 @@ export const words = (say: Say): FoldWords => ({
   }),
   tooManyAt: (aperture) => `Con ${aperture} haría falta un número de tomas poco razonable.`,
   tooMany: 'Con cualquier diafragma haría falta un número de tomas poco razonable.',
-  bestNow: 'Ningún diafragma es mejor para ello.',
-  best: (aperture, count) => say.plural(count, {one: `Lo mejor es ${aperture}: una toma.`, other: `Lo mejor es ${aperture}: ${count} tomas.`}),
+  bestNow: 'Para las líneas finas, ningún diafragma es mejor desde aquí.',
+  best: (aperture, count) => say.plural(count, {
+    one: `Lo mejor para las líneas finas desde aquí: una toma a ${aperture}.`,
+    other: `Lo mejor para las líneas finas desde aquí: ${count} tomas a ${aperture}. Un plan de la toma cuenta también el trabajo de cada una y puede pedir menos.`,
+  }),
   stackTakes: (seconds, time, contrast) =>
     `Con ${seconds} entre tomas duran en total unos ${time}; donde es más débil, la línea más fina conserva ${contrast} de su contraste.`,
   setStack: (aperture, shutter) => `Ajustar ${aperture} y ${shutter} para ello`,

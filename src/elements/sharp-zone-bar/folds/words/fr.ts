@@ -59,8 +59,11 @@ export const words = (say: Say): FoldWords => ({
   }),
   tooManyAt: (aperture) => `À ${aperture}, il faudrait un nombre de vues déraisonnable.`,
   tooMany: 'Quelle que soit l’ouverture, il faudrait un nombre de vues déraisonnable.',
-  bestNow: 'Aucune ouverture ne convient mieux.',
-  best: (aperture, count) => say.plural(count, {one: `Au mieux à ${aperture} : une vue.`, other: `Au mieux à ${aperture} : ${count} vues.`}),
+  bestNow: 'D’ici, aucune ouverture ne convient mieux aux traits fins.',
+  best: (aperture, count) => say.plural(count, {
+    one: `Le mieux pour les traits fins d’ici : une vue à ${aperture}.`,
+    other: `Le mieux pour les traits fins d’ici : ${count} vues à ${aperture}. Un plan de prise de vue compte aussi le travail de chaque vue et peut en demander moins.`,
+  }),
   stackTakes: (seconds, time, contrast) =>
     `Avec ${seconds} entre les vues, environ ${time} en tout ; là où il est le plus faible, le trait le plus fin garde ${contrast} de son contraste.`,
   setStack: (aperture, shutter) => `Régler ${aperture} et ${shutter} pour cela`,

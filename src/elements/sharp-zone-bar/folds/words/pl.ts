@@ -61,9 +61,11 @@ export const words = (say: Say): FoldWords => ({
   }),
   tooManyAt: (aperture) => `Przy ${aperture} potrzeba by więcej zdjęć, niż ktokolwiek robi.`,
   tooMany: 'Przy każdej przysłonie potrzeba by więcej zdjęć, niż ktokolwiek robi.',
-  bestNow: 'Żadna przysłona nie jest do tego lepsza.',
+  bestNow: 'Stąd żadna przysłona nie jest lepsza dla cienkich linii.',
   best: (aperture, count) => say.plural(count, {
-    one: `Najlepiej przy ${aperture}: jedno zdjęcie.`, few: `Najlepiej przy ${aperture}: ${count} zdjęcia.`, other: `Najlepiej przy ${aperture}: ${count} zdjęć.`,
+    one: `Stąd najlepiej dla cienkich linii: jedno zdjęcie przy ${aperture}.`,
+    few: `Stąd najlepiej dla cienkich linii: ${count} zdjęcia przy ${aperture}. Plan ujęcia liczy też pracę przy każdym zdjęciu i może wziąć ich mniej.`,
+    other: `Stąd najlepiej dla cienkich linii: ${count} zdjęć przy ${aperture}. Plan ujęcia liczy też pracę przy każdym zdjęciu i może wziąć ich mniej.`,
   }),
   stackTakes: (seconds, time, contrast) =>
     `Z przerwami po ${seconds} trwają razem około ${time}; tam, gdzie jest najsłabsza, najcieńsza linia zachowuje ${contrast} kontrastu.`,
