@@ -132,7 +132,7 @@ describe('the verdict', () => {
     }
     for (const {tag, handle, spoken} of standing) {
       // A drag of eight moves.
-      handle.scrollIntoView({block: 'center'});
+      (handle.querySelector('.grip, .knob, .hit') ?? handle).scrollIntoView({block: 'center'});
       const grip = (handle.querySelector('.grip, .knob, .hit') ?? handle).getBoundingClientRect();
       const [x, y] = [Math.round(grip.x + grip.width / 2), Math.round(grip.y + grip.height / 2)];
       await sendMouse({type: 'move', position: [x, y]});
