@@ -1,14 +1,16 @@
-import {expect, fixture, html} from '@open-wc/testing';
+import {expect, fixture, html, waitUntil} from '@open-wc/testing';
 import {sendKeys, sendMouse} from '@web/test-runner-commands';
 import {rgb} from 'culori';
 import {chord} from '../hands.js';
 import '../../src/elements/backdrop-shade/define.js';
+import '../../src/elements/stop-trade-dial/define.js';
+import type {StopTradeDial} from '../../src/elements/stop-trade-dial/class.js';
 import type {BackdropShade} from '../../src/elements/backdrop-shade/class.js';
 import {brightestBelowGray} from '../../src/core/light/reach.js';
 import {penumbraWidth, umbraWidth} from '../../src/core/light/flag.js';
 import {completeShot} from '../../src/core/shot/shot.js';
 import {visibleShare} from '../../src/core/light/lamp.js';
-import {boxOf, placeLabels} from '../../src/elements/backdrop-shade/labels.js';
+import {boxOf, edgesOf, placeLabels} from '../../src/elements/backdrop-shade/labels.js';
 import {moveFor, shadowOf, sheetFor, spotOf} from '../../src/elements/backdrop-shade/draw.js';
 import {readSet, setOf} from '../../src/elements/backdrop-shade/reading.js';
 import {words as english} from '../../src/elements/backdrop-shade/words/en.js';
@@ -130,6 +132,15 @@ describe('backdrop-shade, names in the drawing', () => {
     const [label] = placeLabels([{x: 140, y: 100, text: 'backdrop'}], field, [], [wall]);
     expect(label && apart(boxOf(label, 'backdrop'), wall)).to.equal(true);
   });
+
+  it('keep off the slanting outline of a lamp', () => {
+    // Over its dot the name would lie on the upper edge.
+    const edge = edgesOf([[100, 80], [180, 96]]);
+    const [label] = placeLabels([{x: 140, y: 100, text: 'camera'}], field, [], edge);
+    expect(label && edge.every((box) => apart(boxOf(label, 'camera'), box))).to.equal(true);
+    // The row of boxes has no gap that a letter would fit into, and goes round.
+    expect(edge.length).to.be.above(2 * 80 / 7);
+  });
 });
 
 describe('backdrop-shade', () => {
@@ -177,7 +188,7 @@ describe('backdrop-shade', () => {
   it('works with nothing stated: key and fill before a black card', async () => {
     const el = await fixture<BackdropShade>(html`<backdrop-shade></backdrop-shade>`);
     const {brightest} = readSet(el.shot);
-    expect(verdict(el)).to.equal(`The backdrop will be dark gray at its brightest: ${brightest.belowGray.toFixed(1)} stops under the gray card, value ${Math.round(brightest.code)} of 255.`);
+    expect(verdict(el)).to.equal(`At its brightest the backdrop will be dark gray: ${brightest.belowGray.toFixed(1)} stops under the gray card, value ${Math.round(brightest.code)} of 255.`);
     expect(el.lights.lamps.map(({name}) => name)).to.deep.equal(['key', 'fill']);
   });
 
@@ -234,8 +245,31 @@ describe('backdrop-shade', () => {
       expect(words(el)).to.contain('Done: Stand a card');
       button(el, 'Undo').click();
       await el.updateComplete;
+      expect(el.shadowRoot?.activeElement?.textContent, 'the way that was taken back').to.equal(first?.textContent);
       expect(el.lights.flags).to.have.length(0);
       expect(readSet(el.shot).brightest.belowGray).to.equal(before.brightest.belowGray);
+    });
+
+    it('finds a card for the set it comes with, dark enough, though none could hide all of the key', async () => {
+      const el = await fixture<BackdropShade>(html`<backdrop-shade backdrop-distance="300 mm" backdrop-reflectance="black card" base-depth="90 mm"
+        figure-height="95 mm" field-width="187 mm" focal-length="60 mm"></backdrop-shade>`);
+      expect(readSet(el.shot).short).to.be.above(1.5);
+      button(el, 'Find a place').click();
+      const [first, second] = await found(el);
+      expect(tidy(first?.textContent)).to.match(/^Stand a card .* in the way of the key .* the figure keeps all of its light/);
+      first?.click();
+      await el.updateComplete;
+      expect(readSet(el.shot).short).to.be.at.most(0);
+      button(el, 'Undo').click();
+      await el.updateComplete;
+      // The second way, too, has the focus again when it was taken and taken back.
+      second?.focus();
+      second?.click();
+      await el.updateComplete;
+      const text = second?.textContent;
+      button(el, 'Undo').click();
+      await el.updateComplete;
+      expect(el.shadowRoot?.activeElement?.textContent).to.equal(text);
     });
 
     it('finds the smallest move that does it and sets the shutter that pays for it', async () => {
@@ -256,6 +290,39 @@ describe('backdrop-shade', () => {
       expect(Math.abs(Math.log2(el.shutter * after.onCard / (time * onCard)))).to.be.at.most(1 / 6 + 1e-9); // half a third-stop click
       expect(words(el)).to.contain('As dark as you want it');
     });
+  });
+
+  it('counts light lost to close-up as the dial does: one exposure, whoever speaks of it', async () => {
+    // Metered at life size, where two stops are lost (textbooks, from memory), and shot from so far away that none is.
+    const page = await fixture<HTMLElement>(html`<div>
+      <stop-trade-dial bench="shade-close-up" metered-aperture="f/8" metered-shutter="1/4" aperture="f/8" shutter="1/4"></stop-trade-dial>
+      <backdrop-shade bench="shade-close-up" sensor-width="36 mm" field-width="36 mm"></backdrop-shade>
+    </div>`);
+    const [dial, el] = [page.children[0] as StopTradeDial, page.children[1] as BackdropShade];
+    const bench = benchNamed('shade-close-up');
+    expect(words(el)).to.contain('Exposed so that a gray card beside the figure shows as 118');
+    bench.change({...bench.state, values: {...bench.state.values, meteredMagnification: 1, fieldWidth: 1e6, shutter: 1 / 16}});
+    await Promise.all([dial.updateComplete, el.updateComplete]);
+    expect(verdict(dial)).to.match(/gives the same light/);
+    expect(words(el)).to.contain('Exposed so that a gray card beside the figure shows as 118');
+    bench.change({...bench.state, values: {...bench.state.values, shutter: 1 / 4}});
+    await Promise.all([dial.updateComplete, el.updateComplete]);
+    expect(verdict(dial)).to.contain('is 2 stops brighter');
+    expect(words(el)).to.contain('Exposed 2 stops brighter than metered');
+  });
+
+  it('calls key and fill what the language calls them, also in their field, and the shot keeps key and fill', async () => {
+    const page = await fixture<HTMLElement>(html`<div lang="de"><backdrop-shade></backdrop-shade></div>`);
+    const el = page.firstElementChild as BackdropShade;
+    await waitUntil(() => verdict(el), 'the words arrive');
+    await unfold(el, 'things');
+    const name = () => (el.shadowRoot?.getElementById('lamp-name') as HTMLInputElement).value;
+    expect(name()).to.equal('Hauptlicht');
+    await typeInto(el, 'lamp-name', 'Fenster links');
+    expect(el.lights.lamps[0]?.name).to.equal('Fenster links');
+    await typeInto(el, 'lamp-name', 'Hauptlicht');
+    expect(el.lights.lamps[0]?.name).to.equal('key');
+    expect(name()).to.equal('Hauptlicht');
   });
 
   it('moves by keys in both views: 10 mm, 50 with Shift, never below the table', async () => {

@@ -5,6 +5,7 @@ import type {Point} from '../../core/light/space.js';
 import {Problem} from '../../core/problem.js';
 import {readLength, readNumber} from '../../core/units.js';
 import {choiceField, textField, type TextField} from '../shared/fields.js';
+import {keptName, nameOf} from './speech.js';
 import {facingAngles, facingFrom, flagOf, lampOf, withFlag, withLamp, type Thing} from './things.js';
 import {lengthOfShot, type EntryHost} from './wish-view.js';
 
@@ -41,7 +42,7 @@ function lampFields(thing: Thing, lamp: NamedLamp, host: EntryHost): TemplateRes
   const {words} = host;
   const {kind, width = 150, height = 150} = lamp;
   return html`
-    ${textField({id: 'lamp-name', say: words.say, label: words.name, text: lamp.name, onType: (text) => { put({name: cleanName(text)}); }})}
+    ${textField({id: 'lamp-name', say: words.say, label: words.name, text: nameOf(words, thing, host.shot), onType: (text) => { put({name: cleanName(keptName(words, text))}); }})}
     ${numberField(host, {
       id: 'power', label: words.power, hint: words.powerHint, value: lamp.power, least: -30, most: 30, wanted: words.powerWanted, use: (power) => { put({power}); },
     })}

@@ -27,6 +27,9 @@ const [ABOVE, BELOW] = [11, 3];
 /** Half of a dot with the room about it, CSS px. */
 const DOT = 7;
 
+/** Distance of the boxes that stand for a slanting line, CSS px. */
+const EVERY = 5;
+
 /** What it costs to lie over another name, a dot, or a line, and to leave the field. */
 const COSTS = {name: 100, dot: 40, line: 8, outside: 400} as const;
 
@@ -42,6 +45,18 @@ export function boxOf({x, y, anchor}: Label, text: string): Box {
   const wide = text.length * LETTER;
   const left = anchor === 'start' ? x : anchor === 'end' ? x - wide : x - wide / 2;
   return {left, right: left + wide, top: y - ABOVE, bottom: y + BELOW};
+}
+
+/** A slanting outline as a row of small boxes, one every few px. */
+export function edgesOf(spots: readonly (readonly [x: number, y: number])[]): readonly Box[] {
+  return spots.flatMap(([x, y], at) => {
+    const [toX, toY] = spots[(at + 1) % spots.length] as readonly [number, number];
+    const pieces = Math.ceil(Math.hypot(toX - x, toY - y) / EVERY);
+    return Array.from({length: pieces}, (_, piece): Box => {
+      const [left, top] = [x + (toX - x) * piece / pieces, y + (toY - y) * piece / pieces];
+      return {left: left - 2, right: left + 2, top: top - 2, bottom: top + 2};
+    });
+  });
 }
 
 /**

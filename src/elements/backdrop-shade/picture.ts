@@ -1,11 +1,11 @@
 import {nothing, svg, type SVGTemplateResult} from 'lit';
 import {flagCorners} from '../../core/light/flag.js';
-import {lampCorners} from '../../core/light/lamp.js';
+import {lampCorners, type Lamp} from '../../core/light/lamp.js';
 import {boxCorners} from '../../core/light/set.js';
 import {along, direction, minus, type Point} from '../../core/light/space.js';
 import type {Shot} from '../../core/shot/shot.js';
 import {outline, shadedLamp, shadowOf, spotOf, written, type Sheet, type Spot, type View} from './draw.js';
-import {boxOf, placeLabels, type Box, type Dot, type Label} from './labels.js';
+import {boxOf, edgesOf, placeLabels, type Box, type Dot, type Label} from './labels.js';
 import type {Reading} from './reading.js';
 import {depthsOf, positionOf, thingsOf, type Thing} from './things.js';
 import {handleWords, nameOf, placeWords} from './speech.js';
@@ -51,15 +51,26 @@ function oneView(sheet: Sheet, view: View, reading: Reading): SVGTemplateResult 
     ${polygon('figure', outline(sheet, view, boxCorners(set.figure)))}
     <line class="backdrop" x1=${a[0]} x2=${b[0]} y1=${view === 'plan' ? a[1] : b[1] + reach} y2=${b[1]}></line>
     ${set.lamps.map((lamp) => {
-      const [from, to] = [at(lamp.position), at(lamp.aim)];
-      const length = Math.hypot(to[0] - from[0], to[1] - from[1]);
-      const tip = length > 1 ? [from[0] + (to[0] - from[0]) / length * 26, from[1] + (to[1] - from[1]) / length * 26] : from;
+      const [from, tip] = beamOf(sheet, view, lamp);
       return svg`${lamp.kind === 'bulb' ? svg`<circle class="lamp" cx=${from[0]} cy=${from[1]} r="8"></circle>`
         : svg`<line class="beam" x1=${from[0]} y1=${from[1]} x2=${tip[0]} y2=${tip[1]}></line>`}
-        ${polygon('lamp', outline(sheet, view, lampCorners(lamp).length > 1 ? thick(lamp.position, lamp.aim, lampCorners(lamp), sheet) : [lamp.position]))}`;
+        ${polygon('lamp', bodyOf(sheet, view, lamp))}`;
     })}
     ${set.flags.map((flag) => polygon('flag', outline(sheet, view, flagCorners(flag))))}
     <path class="camera" d="M${at(camera)[0]} ${at(camera)[1]}l-8 -6h-12v12h12z"></path>`;
+}
+
+/** Which way a lamp shines: from its middle, 26 px at most. */
+function beamOf(sheet: Sheet, view: View, {position, aim}: Lamp): readonly [Spot, Spot] {
+  const [from, to] = [spotOf(sheet, view, position), spotOf(sheet, view, aim)];
+  const length = Math.hypot(to[0] - from[0], to[1] - from[1]);
+  return [from, length > 1 ? [from[0] + (to[0] - from[0]) / length * 26, from[1] + (to[1] - from[1]) / length * 26] : from];
+}
+
+/** Outline of a lamp. */
+function bodyOf(sheet: Sheet, view: View, lamp: Lamp): readonly Spot[] {
+  const corners = lampCorners(lamp);
+  return outline(sheet, view, corners.length > 1 ? thick(lamp.position, lamp.aim, corners, sheet) : [lamp.position]);
 }
 
 /** A face with a little body behind it, so that it is seen which way it shines; 5 px deep. */
@@ -69,7 +80,7 @@ function thick(position: Point, aim: Point, corners: readonly Point[], {scale}: 
 }
 
 /** Everything of a view that can be moved, named where its name is in nobody's way. */
-function handles(words: ShadeWords, sheet: Sheet, view: View, {shot, seen}: Reading, selected: Thing): readonly SVGTemplateResult[] {
+function handles(words: ShadeWords, sheet: Sheet, view: View, {shot, seen, set}: Reading, selected: Thing): readonly SVGTemplateResult[] {
   const things = thingsOf(shot).filter((thing) => thing !== 'figure');
   const dots = things.map((thing): Dot => {
     const stands = positionOf(thing, shot);
@@ -81,7 +92,8 @@ function handles(words: ShadeWords, sheet: Sheet, view: View, {shot, seen}: Read
   const viewName = boxOf({x: 0, y: top + NAME_DOWN, anchor: 'start'}, view === 'plan' ? words.above : words.side);
   const floor: Box = {left: 0, right: sheet.width, top: sheet.floor - 1, bottom: sheet.floor + 1};
   const labels = placeLabels(dots, {left: 0, right: sheet.width, top, bottom}, [viewName],
-    [{left: wall - 3, right: wall + 3, top, bottom}, ...(view === 'side' ? [floor] : [])]);
+    [{left: wall - 3, right: wall + 3, top, bottom}, ...(view === 'side' ? [floor] : []),
+      ...set.lamps.flatMap((lamp) => [...edgesOf(bodyOf(sheet, view, lamp)), ...edgesOf(beamOf(sheet, view, lamp))])]);
   return things.map((thing, at) => handle(words, view, thing, shot, selected, dots[at] as Dot, labels[at] as Label));
 }
 

@@ -58,9 +58,15 @@ export function placeWords({say, place}: ShadeWords, [x, y, z]: Point, {unit}: S
 /** Names of lamps are a reader's own; those a set comes with are said in the language of the page. */
 const COMES_WITH: ReadonlySet<string> = new Set(['key', 'fill']);
 
+const lampName = ({names}: ShadeWords, name: string): string => (COMES_WITH.has(name) ? names[name as 'key' | 'fill'] : name);
+
+/** The name a shot keeps for what a reader typed: the same in every language for those a set comes with. */
+export const keptName = (words: ShadeWords, typed: string): string =>
+  [...COMES_WITH].find((name) => lampName(words, name) === typed.trim()) ?? typed;
+
 export function nameOf(words: ShadeWords, thing: Thing, shot: Shot): string {
   const lamp = lampOf(thing, shot);
-  if (lamp) return COMES_WITH.has(lamp.name) ? words.names[lamp.name as 'key' | 'fill'] : lamp.name;
+  if (lamp) return lampName(words, lamp.name);
   if (flagOf(thing, shot)) return shot.lights.flags.length > 1 ? words.flagNumber(numberOf(thing) + 1) : words.names.flag;
   return words.names[thing as 'backdrop' | 'camera' | 'figure'] ?? '';
 }

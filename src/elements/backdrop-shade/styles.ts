@@ -48,6 +48,7 @@ export const shadeStyles = css`
   .unfolded { gap: 0.8em; }
   .set-up details[open] { padding-block-end: 1em; }
   .set-up .ways, .set-up .note { margin-block-start: 0.6em; }
+  .set-up > p + details { margin-block-start: 0.6em; }
   .wide { grid-column: 1 / -1; }
   .wished { grid-template-columns: repeat(auto-fill, minmax(min(9em, 100%), 1fr)); }
   .print-only { display: none; }

@@ -23,7 +23,7 @@ export const words = (say: Say): ShadeWords => ({
   short: (stops, wish) => `Noch ${stops} zu hell; gewünscht: ${wish}.`,
   reached: 'So dunkel wie gewünscht.',
   spare: (stops) => `So dunkel wie gewünscht, mit ${stops} Reserve.`,
-  darker: (material, code) => `${material} allein ergäbe ${code}.`,
+  darker: (material, code) => `${material} allein ergäbe den Tonwert ${code}.`,
   keepsAll: 'Die Figur behält all ihr Licht.',
   flagTakes: (share, lamp) => `Ein Abschatter nimmt einem Teil der Figur bis zu ${share} vom Licht der Lampe „${lamp}“.`,
   exposedForCard: 'So belichtet, dass eine Graukarte neben der Figur den Tonwert 118 von 255 hat.',
@@ -45,7 +45,7 @@ export const words = (say: Say): ShadeWords => ({
   move: 'Kleinste Verschiebung, die reicht',
   looking: 'Suche läuft …',
   enough: 'Es ist schon dunkel genug.',
-  noFlag: 'Kein Karton hält das Licht einer Lampe vom Hintergrund fern, ohne im Bild oder im Licht der Figur zu stehen. Lampe oder Hintergrund versetzen.',
+  noFlag: 'Kein Karton hält das Licht einer Lampe vom Hintergrund fern, ohne im Bild oder im Licht der Figur zu stehen. Die Lampe zur Seite oder den Hintergrund zurücksetzen, dann noch einmal suchen.',
   noMove: 'Keine einzelne Verschiebung reicht. Einen Karton versuchen, einen dunkleren Hintergrund oder zwei Verschiebungen.',
   standCard: (width, height, lamp) => `Einen Karton von ${width} mal ${height} in den Weg der Lampe „${lamp}“ stellen`,
   lowerEdge: (height, from, to) => `Unterkante ${height} über dem Tisch; ihre Enden, von der Sockelmitte aus: ${from} – ${to}`,
@@ -71,7 +71,7 @@ export const words = (say: Say): ShadeWords => ({
 
   wishField: 'Wie dunkel soll der Hintergrund sein?',
   wishHint: (code, looks) => `Blendenstufen unter der Graukarte: Tonwert ${code}, ${looks}. Je dunkler, desto weniger fallen seine Falten und Streulicht hinter der Figur auf.`,
-  distance: 'Sockel bis Hintergrund',
+  distance: 'Sockelmitte bis Hintergrund',
   material: 'Material des Hintergrunds',
   materials: {
     'black-velvet': 'Schwarzer Samt', 'black-card': 'Schwarzer Karton', 'dark-gray-card': 'Dunkelgrauer Karton', 'gray-card': 'Grauer Karton', 'white-card': 'Weißer Karton',

@@ -18,11 +18,11 @@ export const words = (say: Say) => ({
   looks: {black: 'black', nearBlack: 'near black', darkGray: 'dark gray', shows: 'a gray that shows', middleGray: 'middle gray', lightGray: 'light gray'},
   noLight: 'No light reaches the backdrop: black, value 0 of 255.',
   verdict: (stops: string, under: boolean, uneven: boolean, code: string, looks: string) =>
-    `The backdrop will be ${looks}${uneven ? ' at its brightest' : ''}: ${stops} ${under ? 'under' : 'over'} the gray card, value ${code} of 255.`,
+    `${uneven ? 'At its brightest the' : 'The'} backdrop will be ${looks}: ${stops} ${under ? 'under' : 'over'} the gray card, value ${code} of 255.`,
   short: (stops: string, wish: string) => `${stops} short of the ${wish} asked for.`,
   reached: 'As dark as you want it.',
   spare: (stops: string) => `As dark as you want it, with ${stops} to spare.`,
-  darker: (material: string, code: string) => `${material} alone would give ${code}.`,
+  darker: (material: string, code: string) => `${material} alone would give value ${code}.`,
   keepsAll: 'The figure keeps all of its light.',
   flagTakes: (share: string, lamp: string) => `A flag takes up to ${share} of the ${lamp} from part of the figure.`,
   exposedForCard: 'Exposed so that a gray card beside the figure shows as 118 of 255.',
@@ -46,7 +46,7 @@ export const words = (say: Say) => ({
   move: 'Smallest move that does it',
   looking: 'Looking…',
   enough: 'It is dark enough already.',
-  noFlag: 'No card keeps a lamp off the backdrop without standing in the picture or in the figure’s light. Move the lamp or the backdrop.',
+  noFlag: 'No card keeps a lamp off the backdrop without standing in the picture or in the figure’s light. Move the lamp to the side or the backdrop back, then look again.',
   noMove: 'No single move does it. Try a card, a darker backdrop, or two moves.',
   standCard: (width: string, height: string, lamp: string) => `Stand a card of ${width} by ${height} in the way of the ${lamp}`,
   lowerEdge: (height: string, from: string, to: string) => `Lower edge ${height} above the table; from the middle of the base to its ends: ${from} – ${to}`,
@@ -73,7 +73,7 @@ export const words = (say: Say) => ({
   // the backdrop's fields
   wishField: 'How dark should the backdrop be?',
   wishHint: (code: string, looks: string) => `stops under the gray card: value ${code}, ${looks}. The darker it is, the less its creases and stray light show behind the figure.`,
-  distance: 'Base to backdrop',
+  distance: 'Middle of base to backdrop',
   material: 'Backdrop of',
   materials: {
     'black-velvet': 'Black velvet', 'black-card': 'Black card', 'dark-gray-card': 'Dark gray card', 'gray-card': 'Gray card', 'white-card': 'White card',

@@ -16,11 +16,11 @@ export const words = (say: Say): ShadeWords => ({
   looks: {black: 'negro', nearBlack: 'casi negro', darkGray: 'gris oscuro', shows: 'de un gris visible', middleGray: 'gris medio', lightGray: 'gris claro'},
   noLight: 'Ninguna luz llega al fondo: negro, nivel 0 de 255.',
   verdict: (stops, under, uneven, code, looks) =>
-    `El fondo quedará ${looks}${uneven ? ' en su parte más clara' : ''}: ${stops} por ${under ? 'debajo' : 'encima'} de la carta gris, nivel ${code} de 255.`,
+    `${uneven ? 'En su parte más clara el' : 'El'} fondo quedará ${looks}: ${stops} por ${under ? 'debajo' : 'encima'} de la carta gris, nivel ${code} de 255.`,
   short: (stops, wish) => `Se queda a ${stops} de lo pedido (${wish}).`,
   reached: 'Tan oscuro como se quería.',
   spare: (stops) => `Tan oscuro como se quería, con ${stops} de sobra.`,
-  darker: (material, code) => `${material} por sí solo daría ${code}.`,
+  darker: (material, code) => `${material} por sí solo daría un nivel ${code}.`,
   keepsAll: 'La figura conserva toda su luz.',
   flagTakes: (share, lamp) => `Una bandera quita a parte de la figura hasta un ${share} de la luz de «${lamp}».`,
   exposedForCard: 'Expuesto para que una carta gris junto a la figura salga a 118 de 255.',
@@ -42,7 +42,7 @@ export const words = (say: Say): ShadeWords => ({
   move: 'El menor movimiento que basta',
   looking: 'Buscando…',
   enough: 'Ya está lo bastante oscuro.',
-  noFlag: 'Ningún cartón evita que una lámpara ilumine el fondo sin salir en la foto o quitar luz a la figura. Mover la lámpara o el fondo.',
+  noFlag: 'Ningún cartón evita que una lámpara ilumine el fondo sin salir en la foto o quitar luz a la figura. Mover la lámpara hacia un lado o alejar el fondo, y buscar de nuevo.',
   noMove: 'Ningún movimiento basta por sí solo. Probar un cartón, un fondo más oscuro o dos movimientos.',
   standCard: (width, height, lamp) => `Poner un cartón de ${width} por ${height} en el camino de «${lamp}»`,
   lowerEdge: (height, from, to) => `Borde inferior a ${height} sobre la mesa; del centro de la peana a sus extremos: ${from} – ${to}`,
@@ -68,7 +68,7 @@ export const words = (say: Say): ShadeWords => ({
 
   wishField: '¿Hasta qué punto debe oscurecerse el fondo?',
   wishHint: (code, looks) => `pasos por debajo de la carta gris: nivel ${code}, ${looks}. Cuanto más oscuro, menos se notan sus arrugas y la luz parásita detrás de la figura.`,
-  distance: 'De la peana al fondo',
+  distance: 'Del centro de la peana al fondo',
   material: 'Fondo de',
   materials: {
     'black-velvet': 'Terciopelo negro', 'black-card': 'Cartulina negra', 'dark-gray-card': 'Cartulina gris oscura', 'gray-card': 'Cartulina gris', 'white-card': 'Cartulina blanca',

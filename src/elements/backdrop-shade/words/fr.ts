@@ -16,12 +16,12 @@ export const words = (say: Say): ShadeWords => ({
   looks: {black: 'noir', nearBlack: 'presque noir', darkGray: 'gris foncé', shows: 'd’un gris visible', middleGray: 'gris moyen', lightGray: 'gris clair'},
   noLight: 'Aucune lumière n’atteint le fond\u00a0: noir, valeur 0 sur 255.',
   verdict: (stops, under, uneven, code, looks) =>
-    `Le fond sera ${looks}${uneven ? ' à l’endroit le plus clair' : ''}\u00a0: ${stops} ${under ? 'sous' : 'au-dessus de'} la `
+    `${uneven ? 'À l’endroit le plus clair, le' : 'Le'} fond sera ${looks}\u00a0: ${stops} ${under ? 'sous' : 'au-dessus de'} la `
     + `charte grise, valeur ${code} sur 255.`,
   short: (stops, wish) => `Il manque ${stops} sur les ${wish} demandés.`,
   reached: 'Aussi sombre que souhaité.',
   spare: (stops) => `Aussi sombre que souhaité, avec ${stops} de marge.`,
-  darker: (material, code) => `${material} seul donnerait ${code}.`,
+  darker: (material, code) => `${material} seul donnerait la valeur ${code}.`,
   keepsAll: 'La figurine garde toute sa lumière.',
   flagTakes: (share, lamp) => `Un drapeau prive une partie de la figurine de ${share} au plus de la lumière de «\u202f${lamp}\u202f».`,
   exposedForCard: 'Exposé pour qu’une charte grise à côté de la figurine donne 118 sur 255.',
@@ -44,7 +44,7 @@ export const words = (say: Say): ShadeWords => ({
   move: 'Le plus petit déplacement qui suffit',
   looking: 'Recherche…',
   enough: 'C’est déjà assez sombre.',
-  noFlag: 'Aucun carton n’empêche une lampe d’éclairer le fond sans être dans l’image ou dans la lumière de la figurine. Déplacer la lampe ou le fond.',
+  noFlag: 'Aucun carton n’empêche une lampe d’éclairer le fond sans être dans l’image ou dans la lumière de la figurine. Déplacer la lampe sur le côté ou reculer le fond, puis chercher de nouveau.',
   noMove: 'Aucun déplacement ne suffit à lui seul. Essayer un carton, un fond plus sombre ou deux déplacements.',
   standCard: (width, height, lamp) => `Dresser un carton de ${width} sur ${height} devant la lampe «\u202f${lamp}\u202f»`,
   lowerEdge: (height, from, to) => `Bord inférieur à ${height} au-dessus de la table\u202f; du milieu du socle à ses extrémités\u00a0: ${from} – ${to}`,
@@ -70,7 +70,7 @@ export const words = (say: Say): ShadeWords => ({
 
   wishField: 'À quel point le fond doit-il être sombre\u202f?',
   wishHint: (code, looks) => `IL sous la charte grise\u00a0: valeur ${code}, ${looks}. Plus il est sombre, moins ses plis et la lumière parasite se voient derrière la figurine.`,
-  distance: 'Du socle au fond',
+  distance: 'Du milieu du socle au fond',
   material: 'Fond en',
   materials: {
     'black-velvet': 'Velours noir', 'black-card': 'Carton noir', 'dark-gray-card': 'Carton gris foncé', 'gray-card': 'Carton gris', 'white-card': 'Carton blanc',

@@ -16,11 +16,11 @@ export const words = (say: Say): ShadeWords => ({
   looks: {black: 'czarne', nearBlack: 'prawie czarne', darkGray: 'ciemnoszare', shows: 'widocznie szare', middleGray: 'średnioszare', lightGray: 'jasnoszare'},
   noLight: 'Do tła nie dociera żadne światło: czerń, wartość 0 z 255.',
   verdict: (stops, under, uneven, code, looks) =>
-    `Tło będzie ${looks}${uneven ? ' w najjaśniejszym miejscu' : ''}: o ${stops} ${under ? 'poniżej' : 'powyżej'} szarej karty, wartość ${code} z 255.`,
+    `${uneven ? 'W najjaśniejszym miejscu tło' : 'Tło'} będzie ${looks}: o ${stops} ${under ? 'poniżej' : 'powyżej'} szarej karty, wartość ${code} z 255.`,
   short: (stops, wish) => `Brakuje ${stops} do żądanych ${wish}.`,
   reached: 'Tak ciemno, jak trzeba.',
   spare: (stops) => `Tak ciemno, jak trzeba, z zapasem ${stops}.`,
-  darker: (material, code) => `${material}: sama zmiana dałaby ${code}.`,
+  darker: (material, code) => `${material}: sama zmiana dałaby wartość ${code}.`,
   keepsAll: 'Figurka zachowuje całe swoje światło.',
   flagTakes: (share, lamp) => `Flaga zabiera części figurki do ${share} światła lampy „${lamp}”.`,
   exposedForCard: 'Naświetlone tak, by szara karta obok figurki miała 118 z 255.',
@@ -42,7 +42,7 @@ export const words = (say: Say): ShadeWords => ({
   move: 'Najmniejsze przesunięcie, które wystarczy',
   looking: 'Szukanie…',
   enough: 'Już jest dość ciemno.',
-  noFlag: 'Żaden karton nie odetnie światła lampy od tła, nie stojąc w kadrze ani w świetle figurki. Przesunąć lampę lub tło.',
+  noFlag: 'Żaden karton nie odetnie światła lampy od tła, nie stojąc w kadrze ani w świetle figurki. Przesunąć lampę w bok albo odsunąć tło i poszukać jeszcze raz.',
   noMove: 'Żadne pojedyncze przesunięcie nie wystarczy. Spróbować kartonu, ciemniejszego tła albo dwóch przesunięć.',
   standCard: (width, height, lamp) => `Ustawić karton ${width} na ${height} na drodze światła lampy „${lamp}”`,
   lowerEdge: (height, from, to) => `Dolna krawędź ${height} nad stołem; jej końce, licząc od środka podstawki: ${from} – ${to}`,
@@ -68,7 +68,7 @@ export const words = (say: Say): ShadeWords => ({
 
   wishField: 'Jak ciemne ma być tło?',
   wishHint: (code, looks) => `EV poniżej szarej karty: wartość ${code}, ${looks}. Im ciemniejsze, tym mniej widać za figurką jego zagięcia i rozproszone światło.`,
-  distance: 'Od podstawki do tła',
+  distance: 'Od środka podstawki do tła',
   material: 'Materiał tła',
   materials: {
     'black-velvet': 'Czarny aksamit', 'black-card': 'Czarny karton', 'dark-gray-card': 'Ciemnoszary karton', 'gray-card': 'Szary karton', 'white-card': 'Biały karton',
