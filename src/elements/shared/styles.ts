@@ -51,7 +51,7 @@ export const familyStyles = css`
     color: inherit; background: transparent; font: inherit; font-weight: 600;
     border: 0; border-block-end: 1px solid var(--line); border-radius: 0;
   }
-  select { padding-inline-end: 1.2em; }
+  select { padding-inline-end: 1.2em; overflow: hidden; text-overflow: ellipsis; }
   select option { color: CanvasText; background: Canvas; }
   input:hover, select:hover { border-block-end-color: currentColor; }
   input[aria-invalid='true'] { border-block-end: 2px dashed currentColor; }
@@ -80,7 +80,7 @@ export const familyStyles = css`
   :focus-visible { outline: 2px solid var(--accent); outline-offset: 2px; }
   details > summary { cursor: pointer; min-block-size: max(40px, 2.6em); display: flex; align-items: center; gap: 0.5em; color: var(--quiet); font-size: 0.9em; }
   details > summary::-webkit-details-marker { display: none; }
-  details > summary::before { content: '+'; font-weight: 700; inline-size: 1em; text-align: center; color: var(--accent); }
+  details > summary::before { content: '+'; font-weight: 700; flex: none; inline-size: 1em; text-align: center; color: var(--accent); }
   details[open] > summary::before { content: '−'; }
   details[open] > summary { margin-block-end: 0.4em; }
   fieldset { border: 0; margin: 0; padding: 0; min-inline-size: 0; }

@@ -51,6 +51,9 @@ interface Done {
 /** Everything a trade changes. */
 const TRADED = ['aperture', 'shutter', 'iso', 'meteredAperture', 'meteredShutter', 'meteredIso', 'meteredMagnification', 'correction'] as const;
 
+/** A setting as it stands in a field whose label says ISO already. */
+const bare = (text: string): string => text.replace(/^ISO\s/, '');
+
 /** Degrees beside the hand within which a press takes hold of it. */
 const ON_THE_HAND = 12;
 
@@ -334,8 +337,7 @@ export class StopTradeDial extends ShotElement<DialWords> {
     const {shot, words} = this;
     const {say} = words;
     const setting = (name: Setting) => this.shotField(name, say.settingName(name), {
-      // Its label says ISO already.
-      write: () => say.setting(name, shot[name]).replace(/^ISO\s/, ''), onType: (text) => { this.#typeSetting(name, text); },
+      write: () => bare(say.setting(name, shot[name])), onType: (text) => { this.#typeSetting(name, text); },
     });
     return html`<div class="fields">
       <div class="wide">${textField({
@@ -387,7 +389,7 @@ export class StopTradeDial extends ShotElement<DialWords> {
       <div class="folds">
         ${moved ? this.#renderFold('changed', words.changes, (folds) => folds.changesView(words, balance)) : nothing}
         ${this.#renderFold('limits', words.limits, (folds) => folds.limitsView(
-          words, shot, (key, label) => this.shotField(key, label), (changes) => { this.act(changes); }))}
+          words, shot, (key, label) => this.shotField(key, label, key === 'isoLowest' || key === 'isoHighest' ? {write: () => bare(words.say.iso(shot[key]))} : {}), (changes) => { this.act(changes); }))}
       </div>`;
   }
 
