@@ -111,8 +111,8 @@ export function paidByShutter(shot: Shot, aperture: number, focus: number): Pick
 }
 
 /**
- * The camera further off, the crop drawn in about the frame's centre so that the picture stays. The light was metered from where the
- * camera stood: what it was metered at is stated along.
+ * The camera further off, the crop drawn in about the frame's centre so that the picture stays. What the light was metered at
+ * is stated along: it was metered from where the camera stood.
  * @param focus - mm behind the base's front edge
  * Source: definitions; the kept width on the sensor goes with the magnification.
  */

@@ -1,7 +1,9 @@
 import fc from 'fast-check';
 import {describe, expect, it, test} from 'vitest';
 import {closeUpOf, exposureAgainstStart} from '../../../src/core/shot/close-up.js';
+import {framingOf} from '../../../src/core/shot/framing.js';
 import {completeShot} from '../../../src/core/shot/shot.js';
+import {waysOfShot} from '../../../src/core/shot/ways-out.js';
 
 describe('closeUpOf', () => {
   it('is nothing where the camera stands where it was metered, and where nothing is said of that', () => {
@@ -30,4 +32,13 @@ test('a stop more of time is a stop brighter, wherever the camera stands', () =>
     const shot = completeShot({fieldWidth, meteredMagnification, meteredShutter: 0.25, shutter: 0.25});
     expect(exposureAgainstStart({...shot, shutter: 0.5}) - exposureAgainstStart(shot)).toBeCloseTo(1, 9);
   }));
+});
+
+test('a way back comes out brighter than the start by what it said, also where nobody had stated a start', () => {
+  // Invented: pixels and room that allow it.
+  const stated = {frameWidth: 9000, room: 3000};
+  const shot = completeShot(stated);
+  const back = waysOfShot(shot, framingOf(shot)).ways.find(({kind}) => kind === 'move-back');
+  expect(back?.light).toBeGreaterThan(0.05);
+  expect(exposureAgainstStart(completeShot({...stated, ...back?.changes}))).toBeCloseTo(back?.light ?? NaN, 9);
 });
