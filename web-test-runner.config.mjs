@@ -46,8 +46,8 @@ const WATCHED = process.argv.includes('--watch');
 
 /** The parts of a run: each element, photo and page by itself; what is tried by the hundred. PART chooses one. */
 const PARTS = {elements: ['elements', 'photo', 'pages'], proof: ['proof']};
-/** Where letters stand and what axe-core says of pages is asked where dark and forced colours can be had. */
-const CHROMIUM_ALONE = /proof\/(?:pages|reflow|marks)/;
+/** What axe-core says of pages, and how drawn marks stand out, is asked where dark and forced colours can be had. */
+const CHROMIUM_ALONE = /proof\/(?:pages|marks)/;
 const FILES = (PARTS[process.env.PART] ?? Object.values(PARTS).flat()).flatMap((folder) => testsIn(`tests/${folder}`))
   .filter((file) => engine === 'chromium' || !CHROMIUM_ALONE.test(file));
 

@@ -7,7 +7,7 @@ type View = Window & typeof globalThis & {axe?: {run: (context: Document, option
 
 /** Every page of the demo, as built, from its folder. */
 const PAGES = [
-  'index.html', 'article.html', 'club.html', 'forum.html', 'noscript.html', 'reference/index.html',
+  'index.html', ...['de', 'es', 'fr', 'pl'].map((language) => `index.${language}.html`), 'article.html', 'club.html', 'forum.html', 'noscript.html', 'reference/index.html',
   ...TAGS.flatMap((tag) => [`reference/${tag}.html`, `embed.html?tag=${tag}`]), 'embed/stop-trade-dial.html',
 ];
 

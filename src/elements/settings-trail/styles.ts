@@ -27,7 +27,7 @@ export const trailStyles = css`
   .typed ins { text-decoration: none; border-block-end: 3px solid var(--accent); font-weight: 650; color: var(--ink); }
   .step button { justify-self: start; font-size: 0.9em; margin-block-start: 0.4em; }
 
-  .rules { display: grid; grid-template-columns: max-content minmax(0, 1fr) minmax(4em, max-content); gap: 0.2em 0.7em; align-items: center; max-inline-size: 26em; font-size: 0.9em; direction: ltr; }
+  .rules { display: grid; grid-template-columns: max-content minmax(0, 1fr) minmax(min(4em, 30%), max-content); gap: 0.2em 0.7em; align-items: center; max-inline-size: 26em; font-size: 0.9em; direction: ltr; }
   .rules dt { color: var(--quiet); }
   .rules dd { margin: 0; font-weight: 600; }
   .rules svg { block-size: 14px; }

@@ -51,7 +51,7 @@ export const familyStyles = css`
     color: inherit; background: transparent; font: inherit; font-weight: 600;
     border: 0; border-block-end: 1px solid var(--line); border-radius: 0;
   }
-  select { padding-inline-end: 1.2em; overflow: hidden; text-overflow: ellipsis; }
+  select { padding-inline-end: 1.2em; contain: paint; }
   select option { color: CanvasText; background: Canvas; }
   input:hover, select:hover { border-block-end-color: currentColor; }
   input[aria-invalid='true'] { border-block-end: 2px dashed currentColor; }

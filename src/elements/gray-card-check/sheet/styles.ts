@@ -31,7 +31,6 @@ export const sheetStyles = css`
   th, td { text-align: end; padding: 0.35em 0 0.35em 0.5em; border-block-end: 1px solid var(--hairline); font-weight: 400; vertical-align: baseline; }
   thead th { color: var(--quiet); font-size: 0.9em; border-block-end: 1px solid var(--line); }
   th:first-child { text-align: start; padding-inline-start: 0; white-space: nowrap; }
-  td.codes { white-space: nowrap; }
   .foot { display: flex; flex-wrap: wrap; gap: 0.5em 1em; align-items: center; }
   .sample { display: inline-block; inline-size: 24px; block-size: 8px; vertical-align: middle; margin-inline-start: 0.5em; }
   .sample .line { stroke: currentColor; }

@@ -62,8 +62,7 @@ export const sheetStyles = css`
   th, td { text-align: end; padding: 0.3em 0 0.3em 0.4em; border-block-end: 1px solid var(--hairline); font-weight: 400; vertical-align: baseline; }
   thead th { color: var(--quiet); font-size: 0.9em; border-block-end: 1px solid var(--line); vertical-align: bottom; }
   th:first-child { text-align: start; padding-inline-start: 0; white-space: nowrap; }
-  td { white-space: nowrap; }
-  .lost { font-weight: 700; white-space: nowrap; }
+  .lost { font-weight: 700; }
   .lost::before { content: '▨ '; }
   .sample { display: inline-block; inline-size: 22px; block-size: 8px; vertical-align: middle; margin-inline: 0.3em; }
   @container (max-width: 25em) {
@@ -71,11 +70,10 @@ export const sheetStyles = css`
     .choices { gap: 0; justify-content: space-between; }
     .choices label { padding-inline: 0.3em; justify-content: center; }
     table { font-size: 0.82em; }
-    td { white-space: normal; }
     th, td { padding-inline-start: 0.25em; }
     .sample { inline-size: 16px; margin-inline: 0.15em; }
   }
-  @container (max-width: 17em) {
+  @container (max-width: 19em) {
     table, tbody, caption { display: block; }
     thead { display: block; position: absolute; inline-size: 1px; block-size: 1px; overflow: hidden; clip-path: inset(50%); }
     tbody tr { display: grid; padding-block: 0.3em; border-block-end: 1px solid var(--hairline); }
