@@ -210,6 +210,7 @@ describe('stop-trade-dial', () => {
     const el = await fixture<StopTradeDial>(html`<stop-trade-dial aperture="f/8" shutter="15 s" shutter-slowest='30"'></stop-trade-dial>`);
     await typeInto(el, 'aperture', 'f/22');
     const way = [...el.shadowRoot?.querySelectorAll<HTMLButtonElement>('.ways button') ?? []].find((button) => button.textContent?.includes('ISO'));
+    way?.focus();
     way?.click();
     await el.updateComplete;
     expect(el.shadowRoot?.querySelector('.done')?.textContent?.replace(/\s+/g, ' ')).to.contain('Done: f/22 at 30 s, ISO 400.');

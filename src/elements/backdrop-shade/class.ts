@@ -28,7 +28,7 @@ import {
 import {stripPicture, stripSheet} from './strip.js';
 import {shadeStyles} from './styles.js';
 import {added, thingsOf, without, type Added, type Thing} from './things.js';
-import {waysView, type Found, type Pressed} from './ways-view.js';
+import {waysView, type Found} from './ways-view.js';
 import {wishFields, type EntryHost} from './wish-view.js';
 import {moveTitle, noneWords} from './ways-speech.js';
 import type {ShadeWords} from './words/en.js';
@@ -38,12 +38,12 @@ const loadExtras = () => import('./extras.js');
 const loadThings = () => import('./things-view.js');
 
 /** A way out that was taken, and the shot before it. */
-interface Done extends Pressed {
+interface Done {
+  readonly what: string;
   readonly keys: readonly ShotKey[];
   readonly before: ShotState;
-  /** What had been found then, and where the button of the way stood. */
+  /** What had been found then. */
   readonly found: Found | undefined;
-  readonly way: number;
 }
 
 /** Values that have a field of their own; what is refused of the others is said at the end. */
@@ -270,23 +270,23 @@ export class BackdropShade extends ShotElement<ShadeWords> {
   }
 
   /** Takes a found set over, and the shutter that restores the figure's light with it. */
-  async #take(done: Pressed, set: TableSet, stops: number, chosen?: Thing): Promise<void> {
+  async #take(what: string, set: TableSet, stops: number, chosen?: Thing): Promise<void> {
     const {shot} = this;
-    await this.#doAs(done, {...changesOf(set, shot), ...(Math.abs(stops) < UNSEEN ? {} : restored(stops + this.#pending, shot))}, chosen);
+    await this.#doAs(what, {...changesOf(set, shot), ...(Math.abs(stops) < UNSEEN ? {} : restored(stops + this.#pending, shot))}, chosen);
   }
 
   /** Takes a way out that can be taken back. */
-  async #doAs(done: Pressed, changes: Partial<Shot>, chosen?: Thing): Promise<void> {
+  async #doAs(what: string, changes: Partial<Shot>, chosen?: Thing): Promise<void> {
     const [before, found] = [this.state, this.#found];
     this.act(changes);
     if (chosen) this.#choose(chosen);
-    this.#done = {...done, keys: Object.keys(changes) as ShotKey[], before, found};
+    this.#done = {what, keys: Object.keys(changes) as ShotKey[], before, found};
     this.requestUpdate();
     await this.updateComplete;
     this.renderRoot.querySelector<HTMLElement>('.undo')?.focus({preventScroll: true});
   }
 
-  #undo = async (): Promise<void> => {
+  #undo = (): void => {
     const done = this.#done;
     if (!done) return;
     this.#done = undefined;
@@ -294,9 +294,6 @@ export class BackdropShade extends ShotElement<ShadeWords> {
     this.replace(takenBack(this.state, done.before, done.keys), true);
     // What had been found is there again, as long as it is still about the same set.
     this.#found = done.found;
-    await this.updateComplete;
-    const back = this.renderRoot.querySelector<HTMLElement>(`.ways li:nth-child(${done.way + 1}) button`) ?? this.renderRoot.querySelector<HTMLElement>('#find');
-    back?.focus({preventScroll: true});
   };
 
   #add(what: Added): void {
@@ -343,8 +340,8 @@ export class BackdropShade extends ShotElement<ShadeWords> {
         <div class="column">
           ${waysView(words, reading, this.#found, this.#pending, {
             look: (kind) => { void this.#look(kind); },
-            take: (done, set, stops, chosen) => { void this.#take(done, set, stops, chosen); },
-            act: (done, changes) => { void this.#doAs(done, changes); },
+            take: (what, set, stops, chosen) => { void this.#take(what, set, stops, chosen); },
+            act: (what, changes) => { void this.#doAs(what, changes); },
           })}
           ${done ? html`<p class="done screen-only"><span>${words.done(done.what)}</span> <button type="button" class="undo" @click=${this.#undo}>${words.undo}</button></p>` : nothing}
         </div>

@@ -18,18 +18,11 @@ export interface Found {
   readonly moves: readonly SetMove[] | null;
 }
 
-/** A way out that was pressed. */
-export interface Pressed {
-  readonly what: string;
-  /** Where its button stood among the ways. */
-  readonly way: number;
-}
-
 interface WaysHost {
   readonly look: (kind: Found['kind']) => void;
   /** Takes a set over that gives the figure so many stops more. */
-  readonly take: (done: Pressed, set: TableSet, stops: number, chosen?: Thing) => void;
-  readonly act: (done: Pressed, changes: Partial<Shot>) => void;
+  readonly take: (what: string, set: TableSet, stops: number, chosen?: Thing) => void;
+  readonly act: (what: string, changes: Partial<Shot>) => void;
 }
 
 /**
@@ -39,32 +32,29 @@ interface WaysHost {
 export function waysView(words: ShadeWords, reading: Reading, found: Found | undefined, pending: number, {look, take, act}: WaysHost): TemplateResult {
   const {shot, set} = reading;
   const mend = restored(pending, shot);
-  const moves = found?.moves;
-  const off = moves ? bestOff(reading) : undefined;
-  const swap = moves && reading.short > UNSEEN ? reading.darker : undefined;
+  const done = found?.moves;
+  const off = done ? bestOff(reading) : undefined;
+  const swap = done && reading.short > UNSEEN ? reading.darker : undefined;
   const paid = (stops: number): Exposure | null => {
     const {shutter} = restored(stops + pending, shot);
     return shutter === undefined || Math.abs(stops) < UNSEEN ? null : {...shot, shutter};
   };
-  let ways = 0;
-  const way = ([what, cost]: Way, press: (done: Pressed) => void): TemplateResult => {
-    const done = {what, way: ways++};
-    return html`<li><button type="button" @click=${() => { press(done); }}><strong>${what}</strong> <span>${cost}</span></button></li>`;
-  };
+  const way = ([what, cost]: Way, press: (what: string) => void): TemplateResult =>
+    html`<li><button type="button" @click=${() => { press(what); }}><strong>${what}</strong> <span>${cost}</span></button></li>`;
   return html`<div class="part">
     <div class="pair screen-only">
       <button type="button" id="find" @click=${() => { look('flag'); }}>${words.find}</button>
       <button type="button" id="move" @click=${() => { look('moves'); }}>${words.move}</button>
     </div>
-    ${!found ? nothing : !moves ? html`<p class="note">${words.looking}</p>`
-      : moves.length ? nothing : html`<p class="note">${found.kind === 'moves' && reading.short <= 0 ? words.enough : noneWords(words, found.kind)}</p>`}
+    ${!found ? nothing : !done ? html`<p class="note">${words.looking}</p>`
+      : done.length ? nothing : html`<p class="note">${found.kind === 'moves' && reading.short <= 0 ? words.enough : noneWords(words, found.kind)}</p>`}
     <ul class="ways">
-      ${(moves ?? []).map((move) => way([moveTitle(words, move, shot), moveCost(words, move, shot, paid(move.stops))], (done) => {
-        take(done, move.set, move.stops, move.thing === 'new-flag' ? `flag${set.flags.length}` : undefined);
+      ${(done ?? []).map((move) => way([moveTitle(words, move, shot), moveCost(words, move, shot, paid(move.stops))], (what) => {
+        take(what, move.set, move.stops, move.thing === 'new-flag' ? `flag${set.flags.length}` : undefined);
       }))}
-      ${off ? way(offWords(words, off, reading, paid(off.stops)), (done) => { take(done, off.set, off.stops); }) : nothing}
-      ${swap ? way(swapWords(words, swap, reading), (done) => { act(done, {backdropReflectance: REFLECTANCES[swap.material]}); }) : nothing}
-      ${mend.shutter === undefined ? nothing : way(restoreWords(words, pending, mend.shutter), (done) => { act(done, mend); })}
+      ${off ? way(offWords(words, off, reading, paid(off.stops)), (what) => { take(what, off.set, off.stops); }) : nothing}
+      ${swap ? way(swapWords(words, swap, reading), (what) => { act(what, {backdropReflectance: REFLECTANCES[swap.material]}); }) : nothing}
+      ${mend.shutter === undefined ? nothing : way(restoreWords(words, pending, mend.shutter), (what) => { act(what, mend); })}
     </ul>
   </div>`;
 }

@@ -30,8 +30,6 @@ const EXPECTS: readonly Expect[] = ['same-light', 'nothing'];
 /** What a reader last did, for as long as it can be taken back. */
 interface Mending {
   readonly mend: Mend;
-  /** Where its button stood among the ways. */
-  readonly way: number;
   readonly before: WrittenTrail;
   readonly mended: ReadonlyMap<string, string>;
 }
@@ -232,17 +230,16 @@ export class SettingsTrail extends ShotElement<TrailWords> {
     this.#changed();
   }
 
-  #mend(mend: Mend, at: number): void {
+  #mend(mend: Mend): void {
     const {written: before} = this;
     const mended = this.#mended;
     const key = `${mend.step} ${mend.setting}`;
-    this.#rewrite(rewritten(before, mendText(this.#trail.text, mend)), new Map([[key, mend.was], ...mended]), {mend, way: at, before, mended});
+    this.#rewrite(rewritten(before, mendText(this.#trail.text, mend)), new Map([[key, mend.was], ...mended]), {mend, before, mended});
     void this.#focus('.ways button', '.undo-mend');
   }
 
-  #unmend({way, before, mended}: Mending): void {
+  #unmend({before, mended}: Mending): void {
     this.#rewrite(before, mended, null);
-    void this.#focus(`.ways li:nth-child(${way + 1}) button`, '.ways button');
   }
 
   #back(): void {
@@ -316,14 +313,14 @@ export class SettingsTrail extends ShotElement<TrailWords> {
   #renderMending(): TemplateResult {
     const {words, mending} = this;
     const {mends} = this.#trail;
-    const way = ([mend, instead]: readonly [Mend, boolean], at: number): TemplateResult => {
+    const way = (mend: Mend, instead: boolean): TemplateResult => {
       const [what, cost] = mendWords(words, mend, instead);
-      return html`<li><button type="button" @click=${() => { this.#mend(mend, at); }}><strong>${what}</strong> <span>${cost}</span></button></li>`;
+      return html`<li><button type="button" @click=${() => { this.#mend(mend); }}><strong>${what}</strong> <span>${cost}</span></button></li>`;
     };
     return html`${mending ? html`<p class="done"><span id="mended">${mendedWords(words, mending.mend)}</span>
         <button type="button" class="undo undo-mend" aria-describedby="mended" @click=${() => { this.#unmend(mending); }}>${words.undo}</button></p>` : nothing}
       ${mends.length ? html`<ul class="ways">
-        ${mends.flatMap((mend) => [[mend, false] as const, ...mend.others.map((other) => [other, true] as const)]).map(way)}
+        ${mends.flatMap((mend) => [way(mend, false), ...mend.others.map((other) => way(other, true))])}
       </ul>` : nothing}`;
   }
 

@@ -40,14 +40,6 @@ interface StartTyped {
   readonly kept?: readonly Setting[];
 }
 
-/** The way out that was taken last. */
-interface Done {
-  readonly setting: Exposure;
-  readonly before: ShotState;
-  /** Where its button stood among the ways. */
-  readonly way: number;
-}
-
 /** Everything a trade changes. */
 const TRADED = ['aperture', 'shutter', 'iso', 'meteredAperture', 'meteredShutter', 'meteredIso', 'meteredMagnification', 'correction'] as const;
 
@@ -122,7 +114,7 @@ export class StopTradeDial extends ShotElement<DialWords> {
   #balance: Balance | undefined;
   #dial: Dial | undefined;
   #grip: {readonly pointer: number; angle: number; turned: number; readonly from: Shot} | undefined;
-  #done: Done | undefined;
+  #done: {readonly setting: Exposure; readonly before: ShotState} | undefined;
 
   constructor() {
     super();
@@ -227,26 +219,15 @@ export class StopTradeDial extends ShotElement<DialWords> {
   }
 
   /** Takes a way out, says so where it stood, and leaves the hand on what takes it back. */
-  #press = async ({changes, meant}: Mending, way: number): Promise<void> => {
+  #press = async ({changes, meant}: Mending): Promise<void> => {
     const before = this.state;
     if (meant) this.#set(...meant);
     else this.act({...this.#startChanges(this.shot), ...changes});
-    this.#done = {setting: settingOf(this.shot), before, way};
-    await this.#focus('.undo');
-  };
-
-  /** Takes the last way out back, and leaves the hand on its button. */
-  #undo = async ({before, way}: Done): Promise<void> => {
-    this.#done = undefined;
-    this.replace(takenBack(this.state, before, TRADED), true);
-    await this.#focus(`.ways li:nth-child(${way + 1}) button`);
-  };
-
-  async #focus(selector: string): Promise<void> {
+    this.#done = {setting: settingOf(this.shot), before};
     this.requestUpdate();
     await this.updateComplete;
-    this.renderRoot.querySelector<HTMLElement>(selector)?.focus({preventScroll: true});
-  }
+    this.renderRoot.querySelector<HTMLElement>('.undo')?.focus({preventScroll: true});
+  };
 
   /** Turns the hand by whole clicks, clockwise positive: a smaller aperture and a longer time. */
   #turn(clicks: number, from: Shot = this.shot): void {
@@ -363,8 +344,12 @@ export class StopTradeDial extends ShotElement<DialWords> {
 
   #renderMending(balance: Balance): TemplateResult | typeof nothing {
     const done = this.#done;
-    return mendingView(this.words, balance, this.#readings(), (mending, at) => { void this.#press(mending, at); },
-      done && {what: exposureWords(this.words, done.setting), undo: () => { void this.#undo(done); }});
+    return mendingView(this.words, balance, this.#readings(), (mending) => { void this.#press(mending); }, done && {
+      what: exposureWords(this.words, done.setting), undo: () => {
+        this.#done = undefined;
+        this.replace(takenBack(this.state, done.before, TRADED), true);
+      },
+    });
   }
 
   /** How the digits of a typed setting were taken, while they still stand in the field. */

@@ -57,7 +57,7 @@ function notesOf(words: DialWords, {start, setting}: Balance, readings: Readings
  * @param done - what was done last, in words, and how to take it back
  */
 export function mendingView(
-  words: DialWords, balance: Balance, readings: Readings, press: (mending: Mending, at: number) => void,
+  words: DialWords, balance: Balance, readings: Readings, press: (mending: Mending) => void,
   done: {readonly what: string; readonly undo: () => void} | undefined,
 ): TemplateResult | typeof nothing {
   const [notes, mendings] = [notesOf(words, balance, readings), mendingsOf(words, balance, readings)];
@@ -65,12 +65,13 @@ export function mendingView(
   return html`<div class="mending">
     ${done ? html`<p class="done"><span>${words.done(done.what)}</span><button type="button" class="undo" @click=${done.undo}>${words.undo}</button></p>` : nothing}
     ${notes.map((note) => html`<p class="note">${note}</p>`)}
-    ${mendings.length ? html`<ul class="ways">${mendings.map((mending, at) => way(mending, () => { press(mending, at); }))}</ul>` : nothing}
+    ${mendings.length ? html`<ul class="ways">${mendings.map((mending) => way(mending, press))}</ul>` : nothing}
   </div>`;
 }
 
-function way({says: [what, cost], changes, meant}: Mending, press: () => void): TemplateResult {
+function way(mending: Mending, press: (mending: Mending) => void): TemplateResult {
+  const {says: [what, cost], changes, meant} = mending;
   return changes || meant
-    ? html`<li><button type="button" @click=${press}><strong>${what}</strong> <span>${cost}</span></button></li>`
+    ? html`<li><button type="button" @click=${() => { press(mending); }}><strong>${what}</strong> <span>${cost}</span></button></li>`
     : html`<li class="note">${what}: ${cost}</li>`;
 }
