@@ -1,4 +1,4 @@
-import {expect} from '@open-wc/testing';
+import {expect, waitUntil} from '@open-wc/testing';
 import {sendKeys} from '@web/test-runner-commands';
 import type {LitElement} from 'lit';
 import {CASES, stand, text, type Case} from './cases.js';
@@ -41,6 +41,7 @@ class Held {
   static async of(tag: string, selector: string): Promise<Held> {
     const el = await stand({...CASES.find((one) => one.tag === tag && one.state === 'at work') as Case, unfolded: false});
     const held = new Held(el, selector);
+    await waitUntil(() => held.node, `${selector} of ${tag}`, {timeout: 5000});
     held.node.focus();
     return held;
   }
