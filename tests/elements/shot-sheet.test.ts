@@ -162,12 +162,13 @@ describe('shot-sheet', () => {
     const [event] = await Promise.all([oneEvent(el, 'shots-change') as Promise<ShotsChangeEvent>, sendKeys({press: 'Enter'})]);
     await el.updateComplete;
     expect(event.shots.map(({title}) => title)).to.deep.equal(['Second lantern']);
-    expect(verdict(el)).to.contain('As kept in shot 1.');
+    expect(verdict(el)).to.contain('As kept in shot 1 “Second lantern”.');
+    await until(el, () => message(el) === 'Kept as shot 1 “Second lantern”.');
     el.setAttribute('aperture', 'f/11');
     el.setAttribute('tilt', '8');
     await el.updateComplete;
     // common practice, no source: f/8 to f/11 is one stop
-    expect(verdict(el)).to.equal('f/11, 0.3 s, ISO 100. Since shot 1: Aperture f/8 → f/11, 1 stop darker; Tilt down, degrees 6 → 8.');
+    expect(verdict(el)).to.equal('f/11, 0.3 s, ISO 100. Since shot 1 “Second lantern”: Aperture f/8 → f/11, 1 stop darker; Tilt down, degrees 6 → 8.');
     await press(el, 'Keep this shot');
     expect([...root(el).querySelectorAll('.changes li')].map((line) => plain(line.textContent))).to.deep.equal([
       'Aperture f/8 → f/11, 1 stop darker', 'Tilt down, degrees 6 → 8']);
@@ -202,8 +203,30 @@ describe('shot-sheet', () => {
     await sendKeys({press: 'Enter'});
     await el.updateComplete;
     expect(titles()).to.equal('one three two');
-    await press(el, 'Undo: move shot 3');
+    await until(el, () => root(el).activeElement === rows(el)[0]?.querySelector('.remove'));
+    await press(el, 'Undo: shot 3 moved');
     expect(titles()).to.equal('one two three');
+    await until(el, () => root(el).activeElement === rows(el)[2]?.querySelector('.up'));
+    await press(el, 'Undo: shot 3 kept');
+    await until(el, () => root(el).activeElement?.className === 'keep');
+  });
+
+  it('writes numbers as people do, and carries them on to the last bit', async () => {
+    // Invented: what a plan works out, and what somebody typed.
+    const el = await bearer();
+    const given = {
+      meteredMagnification: 0.192513, fieldWidth: 506.858, overhangFront: 18.25, tilt: 7.12345,
+      crop: {left: 0.30061, top: 0.125, width: 0.39871, height: 0.39882},
+    };
+    Object.assign(el, given);
+    el.setAttribute('focus', '40.332 mm');
+    await el.updateComplete;
+    for (const said of ['Metered at magnification0.19', 'Field width507 mm', 'Focus behind the base’s front edge40 mm', 'Overhang in front18.25 mm',
+      'Tilt down, degrees7.12', '40% of the width and 40% of the height, from 30% on the left and 12.5% at the top']) {
+      expect(words(el)).to.contain(said);
+    }
+    const {readLink} = await import('../../src/core/shot/link.js');
+    expect(readLink(new URL(el.link).hash)?.state.values).to.deep.include({...given, focus: 40.332});
   });
 
   it('puts a kept shot on the bench exactly, typed text and all, and takes it back', async () => {
@@ -217,11 +240,12 @@ describe('shot-sheet', () => {
     el.setAttribute('room', '900mm');
     await el.updateComplete;
     const changed = standing('sheet-back');
-    const [event] = await Promise.all([oneEvent(el, 'shot-change') as Promise<ShotChangeEvent>, press(el, 'Put on the bench')]);
+    const [event] = await Promise.all([oneEvent(el, 'shot-change') as Promise<ShotChangeEvent>, press(el, 'Back to these settings')]);
     expect(standing('sheet-back')).to.deep.equal(before);
     expect(event.shot.aperture).to.equal(8);
     expect(dial?.aperture).to.equal(8);
-    await press(el, 'Undo: put shot 1');
+    expect(message(el)).to.equal('Set as in shot 1, in every linked check.');
+    await press(el, 'Undo: back to shot 1');
     expect(standing('sheet-back')).to.deep.equal(changed);
   });
 
@@ -343,8 +367,8 @@ describe('shot-sheet: a photo on the bench', () => {
     benchNamed('sheet-photo').put({photo});
     await until(el, () => words(el).includes('At white'));
     expect(words(el)).to.contain('Photohalves.png');
-    expect(words(el)).to.contain('At white50%');
-    expect(words(el)).to.contain('At black100%'); // red alone has no green and no blue
+    expect(words(el)).to.contain('At white, any colour50%');
+    expect(words(el)).to.contain('At black, any colour100%'); // red alone has no green and no blue
     await press(el, 'Keep this shot');
     expect(el.shots[0]?.picture).to.match(/^data:image\/jpeg;base64,/);
     expect((el.shots[0]?.picture ?? '').length).to.be.below(40_000);
@@ -411,7 +435,7 @@ describe('shot-sheet: links', () => {
     location.hash = 'shot=1&aperture=f/5.6&tilt=eleven';
     await until(el, () => verdict(el).startsWith('f/5.6'));
     expect(words(el)).to.contain('tilt “eleven” in the link does not read as');
-    await press(el, 'Undo: open a link');
+    await press(el, 'Undo: link opened');
     expect(values(el)).to.deep.equal({aperture: 8});
     location.hash = 'part-two';
     await new Promise((resolve) => { setTimeout(resolve, 50); });
@@ -516,8 +540,8 @@ describe('shot-sheet: files', () => {
     rows(other)[1]?.querySelector('button')?.click();
     await other.updateComplete;
     expect(standing('sheet-other')).to.deep.equal(standing(el.bench ?? ''));
-    await press(other, 'Undo: put shot 2');
-    await press(other, 'Undo: import');
+    await press(other, 'Undo: back to shot 2');
+    await press(other, 'Undo: shots added');
     expect(other.shots).to.deep.equal([]);
   });
 
@@ -591,7 +615,7 @@ describe('shot-sheet: this device', () => {
     const text = (localStorage.getItem(memoryKey('sheet-windows')) ?? '').replace('Shot 1', 'From the other window');
     window.dispatchEvent(new StorageEvent('storage', {key: memoryKey('sheet-windows'), newValue: text}));
     await until(el, () => el.shots[0]?.title === 'From the other window');
-    await press(el, 'Undo: take the shots of another window');
+    await press(el, 'Undo: shots of another window taken over');
     expect(el.shots[0]?.title).to.equal('Shot 1');
   });
 

@@ -125,7 +125,7 @@ describe('a shot set up on one page, opened on another', () => {
     press(other, 'Add these shots');
     await waitUntil(() => other.shots.length === 1, 'the shot is added');
     expect(other.shots).to.deep.equal(JSON.parse(JSON.stringify(sheet.shots)) as ShotRecord[]);
-    press(other, 'Put on the bench');
+    press(other, 'Back to these settings');
     await reappears(table, desk, sheet.record.texts);
   });
 });

@@ -28,7 +28,7 @@ export const englishSheetWords = (): SheetWords => ({
   },
   labels: englishLabels(),
   measured: {
-    photo: 'Photo', taken: 'Taken', size: 'Size, px', file: 'From the file', atBlack: 'At black', atWhite: 'At white',
+    photo: 'Photo', taken: 'Taken', size: 'Size, px', file: 'From the file', atBlack: 'At black, any colour', atWhite: 'At white, any colour',
     roomBelow: 'Room to black', roomAbove: 'Room to white', card: 'Gray card', cardOff: 'Card’s gray', balance: 'White balance', spot: 'Measured spot',
   },
   quoted: (text) => `“${text}”`,

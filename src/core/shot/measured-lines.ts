@@ -36,7 +36,7 @@ function linesOf(language: SheetLanguage, measured: Measured): readonly (readonl
   const {words, numbers} = language;
   const {photo, taken, width, height, atBlack, atWhite, roomBelow, roomAbove, gainRed, gainBlue} = measured;
   const share = (part: number | undefined) => part !== undefined
-    && (part > 0 && part < LEAST_SHARE ? words.underShare(numbers.percent(LEAST_SHARE)) : numbers.percent(part));
+    && (part > 0 && part < LEAST_SHARE ? words.underShare(numbers.percent(LEAST_SHARE)) : numbers.percent(+part.toFixed(part < 0.001 ? 4 : part < 0.1 ? 3 : 2)));
   const room = (stops: number | undefined) => stops !== undefined && numbers.stops(stops);
   const lines: readonly (readonly [MeasuredLabel, string | false | undefined])[] = [
     ['photo', photo], ['taken', taken?.replace('T', ' ')],

@@ -59,9 +59,19 @@ export function sheetIn(language: SheetLanguage, {title, values, texts, measured
 /** Values of the camera, which are in mm whatever the table is measured in. */
 const OF_CAMERA: readonly ShotKey[] = ['focalLength', 'sensorWidth', 'sensorHeight'];
 
-/** One value beside its label, lengths of the set in the unit of the shot; lamps and flags on a line each. */
+/** Shorter lengths are pointed at in tenths, mm. */
+const FINE = 9.95;
+
+/** What was typed with so many decimals stays; what was reckoned is said as finely as anybody can set it. */
+function readable(value: number, typed: number, set: number): number {
+  const exact = +value.toFixed(typed);
+  return Math.abs(value - exact) < 1e-6 ? exact : +value.toFixed(set);
+}
+
+/** One value beside its label, lengths of the set in the unit of the shot, numbers as people write them; lamps and flags on a line each. */
 export function valueIn<K extends ShotKey>(language: SheetLanguage, key: K, value: Shot[K], unit: Shot['unit']): string {
   const {words, numbers} = language;
+  const part = (share: number) => numbers.percent(readable(100 * share, 1, 0) / 100);
   const known: {readonly [Key in ShotKey]?: (value: Shot[Key]) => string | undefined} = {
     lights: (lights) => lightsIn(language, lights, unit).join(';\n'),
     intent: (intent) => words.intents[intent],
@@ -69,12 +79,16 @@ export function valueIn<K extends ShotKey>(language: SheetLanguage, key: K, valu
     clicksPerStop: (clicks) => words.clicks[clicks],
     apertureShown: (shown) => words.apertures[shown],
     backdropReflectance: () => words.materials[writtenOf(key, value)],
-    crop: ({width, height, left, top}) => words.crop(numbers.percent(width), numbers.percent(height), numbers.percent(left), numbers.percent(top)),
+    crop: ({width, height, left, top}) => words.crop(part(width), part(height), part(left), part(top)),
   };
   const said = (known[key] as ((value: Shot[K]) => string | undefined) | undefined)?.(value);
   if (said !== undefined) return said;
   const written = writtenOf(key, value).replace(/^ISO /, '');
-  if (typeof value === 'number' && unit !== 'mm' && written.endsWith(' mm') && !OF_CAMERA.includes(key)) return numbers.length(value, unit);
+  if (typeof value === 'number' && written.endsWith(' mm')) {
+    if (unit !== 'mm' && !OF_CAMERA.includes(key)) return numbers.length(value, unit);
+    return numbers.text(`${readable(value, 2, Math.abs(value) < FINE ? 1 : 0)} mm`);
+  }
+  if (typeof value === 'number' && /\.\d{3,}$/.test(written)) return numbers.number(value, 2);
   return key === 'note' ? written : numbers.text(Array.isArray(value) ? written.replaceAll(', ', numbers.between) : written);
 }
 

@@ -28,7 +28,7 @@ import {forget, memoryKey, recall, remember} from './memory.js';
 import {drawKept, drawSmall, smallPicture} from './picture.js';
 import {missingView, sheetGroups} from './sheet-view.js';
 import {sheetStyles} from './styles.js';
-import {changeWords, languageOfSheet, madeWords, measuredWords, missingWords, noticeWords, settingsTight, verdictWords} from './speech.js';
+import {changeWords, languageOfSheet, madeWords, measuredWords, missingWords, noticeWords, settingsTight, shotNamed, verdictWords} from './speech.js';
 import type {SheetElementWords} from './words/en.js';
 
 /** What takes shots along is fetched when somebody looks for it. */
@@ -36,6 +36,9 @@ const loadAlong = () => import('./along.js');
 
 /** A sentence that is said in the language there is when it is shown. */
 type Saying = (words: SheetElementWords) => string;
+
+/** A button in the row of a kept shot. */
+const rowOf = (at: number, button: string): string => `.kept > li:nth-child(${at + 1}) ${button}`;
 
 /** Quiet time after which a photo is measured, ms: a crop may be on the move. */
 const STILL_MS = 300;
@@ -48,6 +51,8 @@ interface Before {
   readonly what: Saying;
   readonly shots: readonly ShotRecord[];
   readonly state: ShotState;
+  /** What was pressed, or stands where it stood, once that is taken back. */
+  readonly pressed: string;
 }
 
 /**
@@ -169,7 +174,7 @@ export class ShotSheet extends ShotElement<SheetElementWords> {
   protected override verdictText(): string {
     const last = this.shots.at(-1);
     const {values} = this.state;
-    return verdictWords(this.words, settingsIn(languageOfSheet(this.words), values), last ? {count: this.shots.length, changes: shotDifference(last.values, values)} : null, this.shot.unit);
+    return verdictWords(this.words, settingsIn(languageOfSheet(this.words), values), last ? {count: this.shots.length, title: last.title, changes: shotDifference(last.values, values)} : null, this.shot.unit);
   }
 
   // —— the record ——
@@ -250,8 +255,8 @@ export class ShotSheet extends ShotElement<SheetElementWords> {
 
   // —— keeping ——
 
-  #before(what: Saying): void {
-    this.#undo = [...this.#undo, {what, shots: this.shots, state: this.state}].slice(-MOST_UNDO);
+  #before(what: Saying, pressed = '.keep'): void {
+    this.#undo = [...this.#undo, {what, shots: this.shots, state: this.state, pressed}].slice(-MOST_UNDO);
     this.notices = [];
   }
 
@@ -265,22 +270,22 @@ export class ShotSheet extends ShotElement<SheetElementWords> {
 
   #keep(): void {
     const count = this.shots.length + 1;
-    this.#before(({acts}) => acts.keep);
+    this.#before(({acts}) => acts.keep(count));
     const {record} = this;
     this.name = '';
-    this.#take([...this.shots, {...record, title: record.title || this.words.numbered(count)}], ({kept}) => kept(count));
+    this.#take([...this.shots, {...record, title: record.title || this.words.numbered(count)}], (words) => words.kept(shotNamed(words, count, record.title)));
   }
 
   #remove(at: number): void {
-    this.#before(({acts}) => acts.remove(at + 1));
+    this.#before(({acts}) => acts.remove(at + 1), rowOf(at, '.remove'));
     this.#take(without(this.shots, at), null);
     void this.updateComplete.then(() => { this.renderRoot.querySelector<HTMLElement>('.undo')?.focus(); });
   }
 
   #move(at: number, to: number): void {
-    this.#before(({acts}) => acts.move(at + 1));
-    this.#take(moved(this.shots, at, to), null);
     const way = to < at ? '.up' : '.down';
+    this.#before(({acts}) => acts.move(at + 1), rowOf(at, way));
+    this.#take(moved(this.shots, at, to), null);
     void this.updateComplete.then(() => {
       const row = this.renderRoot.querySelectorAll('.kept > li')[to];
       (row?.querySelector<HTMLElement>(`${way}:not(:disabled)`) ?? row?.querySelector<HTMLElement>('button:not(:disabled)'))?.focus();
@@ -290,8 +295,9 @@ export class ShotSheet extends ShotElement<SheetElementWords> {
   #putBack(at: number): void {
     const shot = this.shots[at];
     if (!shot) return;
-    this.#before(({acts}) => acts.putBack(at + 1));
+    this.#before(({acts}) => acts.putBack(at + 1), rowOf(at, '.back'));
     this.replace(stateOf(shot), true);
+    this.message = (words) => words.isBack(shotNamed(words, at + 1, shot.title));
   }
 
   #undoLast(): void {
@@ -302,12 +308,12 @@ export class ShotSheet extends ShotElement<SheetElementWords> {
     if (last.shots !== this.shots) this.#take(last.shots, null);
     else this.message = null;
     this.notices = [];
-    void this.updateComplete.then(() => { this.renderRoot.querySelector<HTMLElement>('.undo, .keep')?.focus(); });
+    void this.updateComplete.then(() => { this.renderRoot.querySelector<HTMLElement>(last.pressed)?.focus(); });
   }
 
   /** Adds shots that came from a file, after those that are there. */
   addShots(shots: readonly ShotRecord[]): void {
-    this.#before(({acts}) => acts.import);
+    this.#before(({acts}) => acts.import, '.add');
     this.#take([...this.shots, ...shots], ({added}) => added(shots.length));
   }
 
@@ -416,10 +422,10 @@ export class ShotSheet extends ShotElement<SheetElementWords> {
         ${told.length ? html`<ul class="changes">${told.map((line) => html`<li>${line}</li>`)}</ul>`
           : html`<p class="note">${before ? words.same : words.first}</p>`}
         <div class="row screen-only">
-          <button type="button" aria-label=${words.putBackOf(at + 1)} @click=${() => { this.#putBack(at); }}>${words.putBack}</button>
+          <button type="button" class="back" aria-label=${words.putBackOf(at + 1)} @click=${() => { this.#putBack(at); }}>${words.putBack}</button>
           <button type="button" class="up" ?disabled=${at === 0} aria-label=${words.upOf(at + 1)} @click=${() => { this.#move(at, at - 1); }}>${words.up}</button>
           <button type="button" class="down" ?disabled=${at === this.shots.length - 1} aria-label=${words.downOf(at + 1)} @click=${() => { this.#move(at, at + 1); }}>${words.down}</button>
-          <button type="button" aria-label=${words.removeOf(at + 1)} @click=${() => { this.#remove(at); }}>${words.remove}</button>
+          <button type="button" class="remove" aria-label=${words.removeOf(at + 1)} @click=${() => { this.#remove(at); }}>${words.remove}</button>
         </div>
       </div>
       ${shot.picture ? html`<canvas data-at=${at} role="img" aria-label=${words.picture(shot.title)}></canvas>` : nothing}

@@ -43,7 +43,8 @@ export function changeWords(words: SheetElementWords, {key, from, to, stops}: Di
   const language = languageOfSheet(words);
   const label = words.record.labels[key];
   const [before, after] = [valueIn(language, key, from, unit), valueIn(language, key, to, unit)];
-  if (key === 'note' || before.length + after.length > LONGEST) return words.changed(label);
+  // What differs by less than is written has changed all the same.
+  if (key === 'note' || before === after || before.length + after.length > LONGEST) return words.changed(label);
   const seen = stops !== undefined && Number.isFinite(stops) && Math.abs(stops) > UNSEEN;
   const ends = [tight(before || '–'), tight(after || '–')] as const;
   return seen ? words.changeBy(label, ...ends, words.say.stops(stops), stops > 0) : words.change(label, ...ends);
@@ -51,15 +52,21 @@ export function changeWords(words: SheetElementWords, {key, from, to, stops}: Di
 
 export const measuredWords = (words: SheetElementWords, {label, from, to}: MeasuredChange): string => words.change(label, from, to);
 
+/** `2`, or `2 “heron front”` where it has a name of its own. */
+export function shotNamed(words: SheetElementWords, count: number, title: string): string {
+  return title && title !== words.numbered(count) ? `${count} ${words.record.quoted(cut(title))}` : `${count}`;
+}
+
 /** Changes that the verdict names. */
 const MOST_NAMED = 2;
 
 export function verdictWords(
-  words: SheetElementWords, settings: string, last: {readonly count: number; readonly changes: readonly Difference[]} | null, unit: Shot['unit'],
+  words: SheetElementWords, settings: string, last: {readonly count: number; readonly title: string; readonly changes: readonly Difference[]} | null, unit: Shot['unit'],
 ): string {
   const now = settingsTight(settings, languageOfSheet(words));
   if (!last) return words.noneKept(now);
-  const {count, changes} = last;
+  const {changes} = last;
+  const count = shotNamed(words, last.count, last.title);
   if (!changes.length) return words.asKept(now, count);
   const named = changes.slice(0, MOST_NAMED).map((change) => changeWords(words, change, unit)).join('; ');
   const rest = changes.length - MOST_NAMED;

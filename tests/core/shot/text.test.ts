@@ -32,7 +32,7 @@ Figure
 Measured
   Photo: bearer.jpg
   Size, px: 6000 × 4000
-  At white: under 0.01 %
+  At white, any colour: under 0.01 %
   Room to white: 1 stop
 
 Typed, not in use
@@ -113,6 +113,17 @@ Then the cloak.`);
     expect(said.get('Crop kept')).toBe('80 % of the width and 90 % of the height, from 10 % on the left and 5 % at the top');
     expect([said.get('Meant to be'), said.get('Paid by'), said.get('Clicks of the dials'), said.get('Backdrop')])
       .toEqual(['dark, before a dark backdrop', 'ISO', 'third stops', 'black card']);
+  });
+
+  it('says shares as the tonal chart does, lengths as finely as they can be set, and what was typed as it was typed', () => {
+    const lines = (values: Parameters<typeof setUpLines>[0]) => sheetOf({title: '', values, texts: {}, measured: {}}).groups.flatMap(({lines: said}) => said.map(([, text]) => text));
+    expect(lines({room: 506.858})).toEqual(['507 mm']);
+    expect(lines({room: 506.25})).toEqual(['506.25 mm']);
+    expect(lines({baseDepth: 9.4432})).toEqual(['9.4 mm']);
+    expect(lines({sensorWidth: 35.9, unit: 'in'})).toEqual(['35.9 mm']);
+    expect(lines({pupilRatio: 1.23456})).toEqual(['1.23']);
+    expect(measuredLines({atBlack: 0.00063, atWhite: 0.0037}).map(([, text]) => text)).toEqual(['0.06 %', '0.4 %']);
+    expect(measuredLines({atWhite: 0.6812}).map(([, text]) => text)).toEqual(['68 %']);
   });
 
   it('says all of it in another language: its words, its headings and its numbers', () => {

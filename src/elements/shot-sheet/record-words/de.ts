@@ -24,7 +24,7 @@ export const record: SheetWords = {
     backdropWish: 'Hintergrund unter der Graukarte, Blendenstufen',
   },
   measured: {
-    photo: 'Foto', taken: 'Aufgenommen', size: 'Größe, px', file: 'Laut Datei', atBlack: 'Bei Schwarz', atWhite: 'Bei Weiß',
+    photo: 'Foto', taken: 'Aufgenommen', size: 'Größe, px', file: 'Laut Datei', atBlack: 'Bei Schwarz, irgendeine Farbe', atWhite: 'Bei Weiß, irgendeine Farbe',
     roomBelow: 'Spielraum bis Schwarz', roomAbove: 'Spielraum bis Weiß', card: 'Graukarte', cardOff: 'Grau der Karte', balance: 'Weißabgleich', spot: 'Gemessene Stelle',
   },
   quoted: (text) => `„${text}“`,

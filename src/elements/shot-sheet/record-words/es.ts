@@ -23,7 +23,7 @@ export const record: SheetWords = {
     lights: 'Lámparas', backdropDistance: 'Fondo tras el centro de la peana', backdropReflectance: 'Fondo', backdropWish: 'Fondo bajo la carta gris, pasos',
   },
   measured: {
-    photo: 'Foto', taken: 'Tomada', size: 'Tamaño, px', file: 'Según el archivo', atBlack: 'En negro', atWhite: 'En blanco',
+    photo: 'Foto', taken: 'Tomada', size: 'Tamaño, px', file: 'Según el archivo', atBlack: 'En negro, algún color', atWhite: 'En blanco, algún color',
     roomBelow: 'Margen hasta el negro', roomAbove: 'Margen hasta el blanco', card: 'Carta gris', cardOff: 'Gris de la carta', balance: 'Balance de blancos', spot: 'Punto medido',
   },
   quoted: (text) => `«${text}»`,

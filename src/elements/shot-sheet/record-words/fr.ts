@@ -23,7 +23,7 @@ export const record: SheetWords = {
     lights: 'Lampes', backdropDistance: 'Fond derrière le milieu du socle', backdropReflectance: 'Fond', backdropWish: 'Fond sous la charte grise, IL',
   },
   measured: {
-    photo: 'Photo', taken: 'Prise le', size: 'Taille, px', file: 'D’après le fichier', atBlack: 'Au noir', atWhite: 'Au blanc',
+    photo: 'Photo', taken: 'Prise le', size: 'Taille, px', file: 'D’après le fichier', atBlack: 'Au noir, au moins une couleur', atWhite: 'Au blanc, au moins une couleur',
     roomBelow: 'Marge jusqu’au noir', roomAbove: 'Marge jusqu’au blanc', card: 'Charte grise', cardOff: 'Gris de la charte', balance: 'Balance des blancs', spot: 'Point mesuré',
   },
   quoted: (text) => `«\u202f${text}\u202f»`,

@@ -23,7 +23,7 @@ export const record: SheetWords = {
     lights: 'Lampy', backdropDistance: 'Tło za środkiem podstawki', backdropReflectance: 'Tło', backdropWish: 'Tło poniżej szarej karty, EV',
   },
   measured: {
-    photo: 'Plik zdjęcia', taken: 'Wykonano', size: 'Rozmiar, px', file: 'Według pliku', atBlack: 'W czerni', atWhite: 'W bieli',
+    photo: 'Plik zdjęcia', taken: 'Wykonano', size: 'Rozmiar, px', file: 'Według pliku', atBlack: 'Przy czerni, którakolwiek barwa', atWhite: 'Przy bieli, którakolwiek barwa',
     roomBelow: 'Zapas do czerni', roomAbove: 'Zapas do bieli', card: 'Szara karta', cardOff: 'Szarość karty', balance: 'Balans bieli', spot: 'Zmierzone miejsce',
   },
   quoted: (text) => `„${text}”`,

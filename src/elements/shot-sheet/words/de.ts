@@ -18,7 +18,7 @@ export const words = (say: Say): SheetElementWords => ({
   changeBy: (label, from, to, stops, brighter) => `${label} ${from} → ${to}, ${stops} ${brighter ? 'heller' : 'dunkler'}`,
 
   nothing: 'Noch wurde nichts angegeben: Was oben steht, ist nur angenommen.',
-  missing: 'Noch nicht in diesem Protokoll. Jeder Teil erscheint, sobald er in einer verbundenen Prüfung eingestellt ist, auch in einer zugeklappten:',
+  missing: 'Noch nicht in diesem Protokoll. Jeder Teil erscheint, sobald er in einer verbundenen Prüfung eingestellt ist; was in einer noch zugeklappten steht, kommt mit deren erstem Aufklappen dazu:',
   missingParts: {
     camera: 'Objektiv und Bildfeld: in der Prüfung der Schärfe',
     figure: 'Größe der Figur: in der Prüfung der Schärfe',
@@ -40,6 +40,7 @@ export const words = (say: Say): SheetElementWords => ({
   same: 'Seit der Aufnahme davor hat sich nichts geändert.',
   putBack: 'Wieder einstellen',
   putBackOf: (count) => `Wieder einstellen: Aufnahme ${count}`,
+  isBack: (count) => `Eingestellt wie in Aufnahme ${count}, in jeder verbundenen Prüfung.`,
   up: 'Nach vorn',
   upOf: (count) => `Nach vorn: Aufnahme ${count}`,
   down: 'Nach hinten',
@@ -50,13 +51,13 @@ export const words = (say: Say): SheetElementWords => ({
 
   undo: (what) => `Rückgängig: ${what}`,
   acts: {
-    keep: 'diese Aufnahme behalten',
-    remove: (count) => `Aufnahme ${count} entfernen`,
-    move: (count) => `Aufnahme ${count} verschieben`,
-    putBack: (count) => `Aufnahme ${count} einstellen`,
-    import: 'Aufnahmen hinzufügen',
-    link: 'Link öffnen',
-    otherPage: 'Aufnahmen eines anderen Fensters übernehmen',
+    keep: (count) => `Behalten von Aufnahme ${count}`,
+    remove: (count) => `Entfernen von Aufnahme ${count}`,
+    move: (count) => `Verschieben von Aufnahme ${count}`,
+    putBack: (count) => `Einstellen von Aufnahme ${count}`,
+    import: 'Hinzufügen von Aufnahmen',
+    link: 'Öffnen eines Links',
+    otherPage: 'Übernehmen der Aufnahmen eines anderen Fensters',
   },
 
   remember: 'Auf diesem Gerät merken',

@@ -9,11 +9,11 @@ export const words = (say: Say) => ({
   record: englishSheetWords(),
   sheet: 'Shot sheet',
 
-  // the verdict
+  // the verdict; shots come as `2` or `2 “heron front”`
   noneKept: (now: string) => `${now}. No shot is kept yet.`,
-  asKept: (now: string, count: number) => `${now}. As kept in shot ${count}.`,
-  since: (now: string, count: number, changes: string) => `${now}. Since shot ${count}: ${changes}.`,
-  sinceAndMore: (now: string, count: number, changes: string, rest: number) => `${now}. Since shot ${count}: ${changes} and ${rest} more.`,
+  asKept: (now: string, count: string) => `${now}. As kept in shot ${count}.`,
+  since: (now: string, count: string, changes: string) => `${now}. Since shot ${count}: ${changes}.`,
+  sinceAndMore: (now: string, count: string, changes: string, rest: number) => `${now}. Since shot ${count}: ${changes} and ${rest} more.`,
   changed: (label: string) => `${label} changed`,
   change: (label: string, from: string, to: string) => `${label} ${from} → ${to}`,
   changeBy: (label: string, from: string, to: string, stops: string, brighter: boolean) =>
@@ -21,7 +21,7 @@ export const words = (say: Say) => ({
 
   // the sheet
   nothing: 'Nothing was stated yet: what stands above is only assumed.',
-  missing: 'Not on this sheet yet. Each part appears once it is set in a check that is linked to the sheet, also one that is folded up:',
+  missing: 'Not on this sheet yet. Each part appears once it is set in a linked check; what stands in a check that is still folded up comes along when that is first opened:',
   missingParts: {
     camera: 'Lens and field: in the check for what is sharp',
     figure: 'Size of the figure: in the check for what is sharp',
@@ -38,12 +38,13 @@ export const words = (say: Say) => ({
   // keeping
   keep: 'Keep this shot',
   keptHead: 'Kept shots, in order',
-  kept: (count: number) => `Kept as shot ${count}.`,
+  kept: (count: string) => `Kept as shot ${count}.`,
   numbered: (count: number) => `Shot ${count}`,
   first: 'The first one kept.',
   same: 'Nothing changed since the shot before.',
-  putBack: 'Put on the bench',
-  putBackOf: (count: number) => `Put on the bench: shot ${count}`,
+  putBack: 'Back to these settings',
+  putBackOf: (count: number) => `Back to these settings: shot ${count}`,
+  isBack: (count: string) => `Set as in shot ${count}, in every linked check.`,
   up: 'Earlier',
   upOf: (count: number) => `Earlier: shot ${count}`,
   down: 'Later',
@@ -55,13 +56,13 @@ export const words = (say: Say) => ({
   // undoing
   undo: (what: string) => `Undo: ${what}`,
   acts: {
-    keep: 'keep this shot',
-    remove: (count: number) => `remove shot ${count}`,
-    move: (count: number) => `move shot ${count}`,
-    putBack: (count: number) => `put shot ${count} on the bench`,
-    import: 'import',
-    link: 'open a link',
-    otherPage: 'take the shots of another window',
+    keep: (count: number) => `shot ${count} kept`,
+    remove: (count: number) => `shot ${count} removed`,
+    move: (count: number) => `shot ${count} moved`,
+    putBack: (count: number) => `back to shot ${count}`,
+    import: 'shots added',
+    link: 'link opened',
+    otherPage: 'shots of another window taken over',
   },
 
   // this device
@@ -72,7 +73,7 @@ export const words = (say: Say) => ({
   blocked: 'This browser keeps nothing for this page (a private window, or storage is blocked). The shots stay on this page until it is closed: save a file to be safe.',
 
   // links
-  linkTaken: 'The shot of the link is on the bench.',
+  linkTaken: 'The shot of the link is set, in every linked check.',
   linkNewer: (version: string) => `This link comes from a later version (${version}). What is known here was taken.`,
   linkUnknown: (name: string) => `“${name}” in the link means nothing here. It is handed on with the next link; everything else was taken.`,
   linkUnreadable: (name: string, text: string, wanted: string) =>

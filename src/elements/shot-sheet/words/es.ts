@@ -18,7 +18,7 @@ export const words = (say: Say): SheetElementWords => ({
   changeBy: (label, from, to, stops, brighter) => `${label} ${from} → ${to}, ${stops} más ${brighter ? 'claro' : 'oscuro'}`,
 
   nothing: 'Aún no se ha indicado nada: lo que figura arriba es solo una suposición.',
-  missing: 'Aún no está en esta ficha. Cada parte aparece en cuanto se ajusta en una comprobación enlazada con la ficha, aunque esté plegada:',
+  missing: 'Aún no está en esta ficha. Cada parte aparece en cuanto se ajusta en una comprobación enlazada; lo que hay en una aún plegada llega al abrirla por primera vez:',
   missingParts: {
     camera: 'Objetivo y campo: en la comprobación de la nitidez',
     figure: 'Tamaño de la figura: en la comprobación de la nitidez',
@@ -40,6 +40,7 @@ export const words = (say: Say): SheetElementWords => ({
   same: 'Nada ha cambiado desde la toma anterior.',
   putBack: 'Volver a estos ajustes',
   putBackOf: (count) => `Volver a estos ajustes: toma ${count}`,
+  isBack: (count) => `Ajustado como en la toma ${count}, en todas las comprobaciones enlazadas.`,
   up: 'Antes',
   upOf: (count) => `Antes: toma ${count}`,
   down: 'Después',
@@ -50,13 +51,13 @@ export const words = (say: Say): SheetElementWords => ({
 
   undo: (what) => `Deshacer: ${what}`,
   acts: {
-    keep: 'guardar esta toma',
-    remove: (count) => `quitar la toma ${count}`,
-    move: (count) => `mover la toma ${count}`,
-    putBack: (count) => `volver a la toma ${count}`,
-    import: 'añadir tomas',
-    link: 'abrir un enlace',
-    otherPage: 'traer las de otra ventana',
+    keep: (count) => `toma ${count} guardada`,
+    remove: (count) => `toma ${count} quitada`,
+    move: (count) => `toma ${count} movida`,
+    putBack: (count) => `vuelta a la toma ${count}`,
+    import: 'tomas añadidas',
+    link: 'enlace abierto',
+    otherPage: 'tomas traídas de otra ventana',
   },
 
   remember: 'Recordar en este dispositivo',

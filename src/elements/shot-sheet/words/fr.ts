@@ -18,7 +18,7 @@ export const words = (say: Say): SheetElementWords => ({
   changeBy: (label, from, to, stops, brighter) => `${label} ${from} → ${to}, ${stops} plus ${brighter ? 'clair' : 'sombre'}`,
 
   nothing: 'Rien n’a encore été indiqué\u00a0: ce qui figure plus haut n’est que supposé.',
-  missing: 'Pas encore sur cette fiche. Chaque partie apparaît dès qu’elle est réglée dans un contrôle lié à la fiche, même replié\u00a0:',
+  missing: 'Pas encore sur cette fiche. Chaque partie apparaît dès qu’elle est réglée dans un contrôle lié\u202f; ce que contient un contrôle encore replié vient à sa première ouverture\u00a0:',
   missingParts: {
     camera: 'Objectif et champ\u00a0: dans le contrôle de la netteté',
     figure: 'Taille de la figurine\u00a0: dans le contrôle de la netteté',
@@ -40,6 +40,7 @@ export const words = (say: Say): SheetElementWords => ({
   same: 'Rien n’a changé depuis la précédente.',
   putBack: 'Reprendre ces réglages',
   putBackOf: (count) => `Reprendre ces réglages\u00a0: prise de vue ${count}`,
+  isBack: (count) => `Réglé comme pour la prise de vue ${count}, dans tous les contrôles liés.`,
   up: 'Plus tôt',
   upOf: (count) => `Plus tôt\u00a0: prise de vue ${count}`,
   down: 'Plus tard',
@@ -50,13 +51,13 @@ export const words = (say: Say): SheetElementWords => ({
 
   undo: (what) => `Annuler\u00a0: ${what}`,
   acts: {
-    keep: 'garder cette prise de vue',
-    remove: (count) => `retirer la prise de vue ${count}`,
-    move: (count) => `déplacer la prise de vue ${count}`,
-    putBack: (count) => `reprendre la prise de vue ${count}`,
-    import: 'ajouter des prises de vue',
-    link: 'ouvrir un lien',
-    otherPage: 'reprendre celles d’une autre fenêtre',
+    keep: (count) => `prise de vue ${count} gardée`,
+    remove: (count) => `prise de vue ${count} retirée`,
+    move: (count) => `prise de vue ${count} déplacée`,
+    putBack: (count) => `retour à la prise de vue ${count}`,
+    import: 'prises de vue ajoutées',
+    link: 'lien ouvert',
+    otherPage: 'prises de vue reprises d’une autre fenêtre',
   },
 
   remember: 'Mémoriser dans ce navigateur',

@@ -18,7 +18,7 @@ export const words = (say: Say): SheetElementWords => ({
   changeBy: (label, from, to, stops, brighter) => `${label} ${from} → ${to}, o ${stops} ${brighter ? 'jaśniej' : 'ciemniej'}`,
 
   nothing: 'Niczego jeszcze nie podano: to, co wyżej, jest tylko założeniem.',
-  missing: 'Tego jeszcze nie ma na karcie. Każda część pojawi się, gdy zostanie ustawiona w kontroli połączonej z kartą, także zwiniętej:',
+  missing: 'Tego jeszcze nie ma na karcie. Każda część pojawi się, gdy zostanie ustawiona w połączonej kontroli; to, co jest w jeszcze zwiniętej, dojdzie po jej pierwszym rozwinięciu:',
   missingParts: {
     camera: 'Obiektyw i pole: w kontroli ostrości',
     figure: 'Wielkość figurki: w kontroli ostrości',
@@ -40,6 +40,7 @@ export const words = (say: Say): SheetElementWords => ({
   same: 'Od poprzedniego ujęcia nic się nie zmieniło.',
   putBack: 'Przywróć ustawienia',
   putBackOf: (count) => `Przywróć ustawienia: ujęcie ${count}`,
+  isBack: (count) => `Ustawiono jak w ujęciu ${count}, we wszystkich połączonych kontrolach.`,
   up: 'Wcześniej',
   upOf: (count) => `Wcześniej: ujęcie ${count}`,
   down: 'Później',
@@ -52,7 +53,7 @@ export const words = (say: Say): SheetElementWords => ({
 
   undo: (what) => `Cofnij: ${what}`,
   acts: {
-    keep: 'zachowanie ujęcia',
+    keep: (count) => `zachowanie ujęcia ${count}`,
     remove: (count) => `usunięcie ujęcia ${count}`,
     move: (count) => `przesunięcie ujęcia ${count}`,
     putBack: (count) => `przywrócenie ujęcia ${count}`,
