@@ -1,8 +1,8 @@
 import {html, type TemplateResult} from 'lit';
-import {SENSOR_FORMATS, nearestFormat} from '../../core/optics/sensors.js';
-import type {ApertureShown, Shot} from '../../core/shot/shot.js';
+import type {ApertureShown} from '../../core/shot/shot.js';
 import type {LengthUnit} from '../../core/units.js';
 import {choiceField} from '../shared/fields.js';
+import {formatField, heldField} from '../shared/sensor/sensor-fields.js';
 import type {UnfoldedWords} from './book.js';
 import {lengthField, type EntryHost} from './entries.js';
 
@@ -23,7 +23,9 @@ export function figureFields(host: SetUpHost): TemplateResult {
 export function cameraFields(host: SetUpHost): TemplateResult {
   const {field, shot, act, words} = host;
   return html`<div class="fields">
-    ${sensorFields(host)}
+    ${formatField(host)}${heldField(host)}
+    ${field('sensorWidth', words.sensorWidth)}${field('sensorHeight', words.sensorHeight)}
+    ${field('frameWidth', words.frameWidth, {inputmode: 'numeric'})}
     ${field('apertureWidest', words.apertureWidest)}${field('apertureSmallest', words.apertureSmallest)}
     ${field('shutterFastest', words.shutterFastest)}${field('shutterSlowest', words.shutterSlowest)}
     ${field('closestFocus', words.closestFocus, {hint: words.closestFocusHint})}
@@ -48,41 +50,4 @@ export function sharpFields({field, shot, act, words}: SetUpHost): TemplateResul
       id: 'unit', label: words.unit, value: shot.unit, options: [['mm', 'mm'], ['cm', 'cm'], ['in', words.inches]], onChoose: (unit) => { act({unit}); },
     })}
   </div>`;
-}
-
-/** A size within this share of a usual format goes by its name: sizes vary that much from body to body. */
-const SAME_FORMAT = 0.012;
-
-function sensorFields({field, shot, act, words}: SetUpHost): TemplateResult {
-  const {sensorWidth, sensorHeight} = shot;
-  const {format, off} = nearestFormat(sensorWidth, sensorHeight);
-  const upright = sensorHeight > sensorWidth;
-  const {say} = words;
-  return html`${choiceField<string>({
-      id: 'sensor-format', label: words.format, value: off < SAME_FORMAT ? format.id : 'own',
-      options: [
-        ...SENSOR_FORMATS.map(({id, name, width, height}) =>
-          [id, `${words.formats[id] ?? say.typed(name)} (${say.number(width, 2)} × ${say.number(height, 2)})`] as const),
-        ['own', words.own],
-      ],
-      onChoose: (id) => {
-        const found = SENSOR_FORMATS.find((each) => each.id === id);
-        if (found) act(upright ? {sensorWidth: found.height, sensorHeight: found.width} : {sensorWidth: found.width, sensorHeight: found.height});
-      },
-    })}
-    ${choiceField<'wide' | 'tall'>({
-      id: 'held', label: words.held, value: upright ? 'tall' : 'wide', options: [['wide', words.landscape], ['tall', words.portrait]],
-      onChoose: (held) => { if ((held === 'tall') !== upright) act(turned(shot)); },
-    })}
-    ${field('sensorWidth', words.sensorWidth)}${field('sensorHeight', words.sensorHeight)}
-    ${field('frameWidth', words.frameWidth, {inputmode: 'numeric'})}`;
-}
-
-/** The camera turned by a quarter where it stands: magnification and pixels per mm stay. */
-function turned({sensorWidth, sensorHeight, fieldWidth, frameWidth}: Shot): Partial<Shot> {
-  const share = sensorHeight / sensorWidth;
-  return {
-    sensorWidth: sensorHeight, sensorHeight: sensorWidth, fieldWidth: fieldWidth * share,
-    frameWidth: Math.max(1, Math.round(frameWidth * share)),
-  };
 }

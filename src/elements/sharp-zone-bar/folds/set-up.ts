@@ -1,10 +1,10 @@
 import {html, nothing, type TemplateResult} from 'lit';
 import {fieldWidth, magnificationFromDistance} from '../../../core/optics/lens.js';
-import {SENSOR_FORMATS, nearestFormat} from '../../../core/optics/sensors.js';
 import {Problem} from '../../../core/problem.js';
-import type {ApertureShown, Shot} from '../../../core/shot/shot.js';
+import type {ApertureShown} from '../../../core/shot/shot.js';
 import {readLength, type LengthUnit} from '../../../core/units.js';
 import {choiceField, textField} from '../../shared/fields.js';
+import {formatField, heldField} from '../../shared/sensor/sensor-fields.js';
 import {apertureField, degreesField, lengthField, millimetreField, withUnit} from '../entries.js';
 import {acrossText} from '../speech.js';
 import type {FoldHost} from './host.js';
@@ -41,11 +41,14 @@ export class CameraFold {
 
   view(host: FoldHost): TemplateResult {
     const {fold, shot, field, act} = host;
+    const sensor = {words: fold, shot, act};
     return html`<div class="fields">
       ${this.#distanceField(host)}
       ${lengthField(host, 'room', fold.room, fold.roomHint)}
       ${field('shutter', fold.say.settingName('shutter'))}
-      ${sensorFields(host)}
+      ${formatField(sensor)}
+      ${millimetreField(host, 'sensorWidth', fold.sensorWidth)}${millimetreField(host, 'sensorHeight', fold.sensorHeight)}
+      ${heldField(sensor)}
       ${apertureField(host, 'apertureWidest', fold.apertureWidest)}${apertureField(host, 'apertureSmallest', fold.apertureSmallest)}
       ${choiceField<ApertureShown>({
         id: 'aperture-shown', label: fold.apertureShown, value: shot.apertureShown,
@@ -79,36 +82,4 @@ export class CameraFold {
       },
     });
   }
-}
-
-/** A size within this share of a usual format goes by its name. */
-const SAME_FORMAT = 0.012;
-
-function sensorFields(host: FoldHost): TemplateResult {
-  const {fold} = host;
-  const {sensorWidth, sensorHeight} = host.shot;
-  const {format, off} = nearestFormat(sensorWidth, sensorHeight);
-  const upright = sensorHeight > sensorWidth;
-  return html`${choiceField<string>({
-      id: 'sensor-format', label: fold.format, value: off < SAME_FORMAT ? format.id : 'own',
-      options: [...SENSOR_FORMATS.map(({id, name, width, height}) => [id, `${fold.formats[id] ?? fold.say.typed(name)} (${fold.say.number(width, 2)} × ${fold.say.number(height, 2)})`] as const), ['own', fold.own]],
-      onChoose: (id) => {
-        const found = SENSOR_FORMATS.find((each) => each.id === id);
-        if (found) host.act(upright ? {sensorWidth: found.height, sensorHeight: found.width} : {sensorWidth: found.width, sensorHeight: found.height});
-      },
-    })}
-    ${millimetreField(host, 'sensorWidth', fold.sensorWidth)}${millimetreField(host, 'sensorHeight', fold.sensorHeight)}
-    ${choiceField<'wide' | 'tall'>({
-      id: 'held', label: fold.held, value: upright ? 'tall' : 'wide', options: [['wide', fold.landscape], ['tall', fold.portrait]],
-      onChoose: (held) => { if ((held === 'tall') !== upright) host.act(turned(host.shot)); },
-    })}`;
-}
-
-/** The camera turned by a quarter where it stands: magnification and pixels per mm stay. */
-function turned({sensorWidth, sensorHeight, fieldWidth, frameWidth}: Shot): Partial<Shot> {
-  const share = sensorHeight / sensorWidth;
-  return {
-    sensorWidth: sensorHeight, sensorHeight: sensorWidth, fieldWidth: fieldWidth * share,
-    frameWidth: Math.max(1, Math.round(frameWidth * share)),
-  };
 }

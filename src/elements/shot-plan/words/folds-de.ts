@@ -1,10 +1,12 @@
 import type {Say} from '../../shared/say.js';
+import {sensor} from '../../shared/sensor/words/de.js';
 import type {FoldWords} from './folds-en.js';
 
 export {family} from '../../shared/words/de.js';
 
 export const words = (say: Say): FoldWords => ({
   say,
+  ...sensor,
   lines: {
     aperture: 'Blende', shutter: 'Belichtungszeit', camera: 'Sensormarke bis Fokus', focus: 'Fokus hinter der Vorderkante',
     field: 'Bildfeldbreite im Fokus', zone: 'Scharf entlang des Tisches', contrast: 'Feinste Linie, wo sie am weichsten ist',
@@ -41,18 +43,6 @@ export const words = (say: Say): FoldWords => ({
   figureHeight: 'Höhe über dem Tisch',
   figureWidth: 'Breite der Figur',
   lookingDown: 'Kamera nach unten geneigt um',
-  format: 'Sensor',
-  formats: {
-    '54x40': 'Mittelformat 54 × 40', '44x33': 'Mittelformat 44 × 33', 'full-frame': 'Vollformat', 'aps-c-small': 'APS-C, kleiner',
-    'aps-h': 'APS-H', 'aps-c': 'APS-C', 'four-thirds': 'Four Thirds',
-    '1/1.3-inch': '1/1,3″, Smartphone', '1/2.55-inch': '1/2,55″, Smartphone',
-  },
-  own: 'eigene Maße',
-  sensorWidth: 'Sensorbreite',
-  sensorHeight: 'Sensorhöhe',
-  held: 'Kamerahaltung',
-  landscape: 'quer',
-  portrait: 'hoch',
   frameWidth: 'Aufnahmebreite in dieser Haltung, px',
   apertureWidest: 'Offenblende',
   apertureSmallest: 'Kleinste Blende',

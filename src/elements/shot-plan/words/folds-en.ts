@@ -1,4 +1,5 @@
 import type {Say} from '../../shared/say.js';
+import {sensor} from '../../shared/sensor/words/en.js';
 
 export {family} from '../../shared/words/en.js';
 
@@ -8,6 +9,7 @@ export type Clarity = 'crisp' | 'clear' | 'soft' | 'faint' | 'lost';
 /** What stands behind the folds. Values come written. */
 export const words = (say: Say) => ({
   say,
+  ...sensor,
   lines: {
     aperture: 'Aperture', shutter: 'Shutter', camera: 'Sensor mark to focus', focus: 'Focus behind front edge', field: 'Frame shows, at the focus',
     zone: 'Sharp along the table', contrast: 'Finest line at its softest', pixels: 'Pixels kept across', frames: 'Frames', price: 'Price',
@@ -43,18 +45,6 @@ export const words = (say: Say) => ({
   figureHeight: 'Height above the table',
   figureWidth: 'Figure, side to side',
   lookingDown: 'Camera looks down by',
-  format: 'Sensor',
-  formats: {
-    '54x40': 'medium format 54 × 40', '44x33': 'medium format 44 × 33', 'full-frame': 'full frame', 'aps-c-small': 'APS-C, smaller',
-    'aps-h': 'APS-H', 'aps-c': 'APS-C', 'four-thirds': 'Four Thirds',
-    '1/1.3-inch': '1/1.3″, phone', '1/2.55-inch': '1/2.55″, phone',
-  } as Readonly<Record<string, string>>,
-  own: 'own numbers',
-  sensorWidth: 'Sensor width',
-  sensorHeight: 'Sensor height',
-  held: 'Camera held',
-  landscape: 'landscape',
-  portrait: 'portrait',
   frameWidth: 'Frame width as held, px',
   apertureWidest: 'Widest aperture',
   apertureSmallest: 'Smallest aperture',

@@ -1,10 +1,12 @@
 import type {Say} from '../../shared/say.js';
+import {sensor} from '../../shared/sensor/words/es.js';
 import type {FoldWords} from './folds-en.js';
 
 export {family} from '../../shared/words/es.js';
 
 export const words = (say: Say): FoldWords => ({
   say,
+  ...sensor,
   lines: {
     aperture: 'Diafragma', shutter: 'Velocidad', camera: 'Distancia de enfoque', focus: 'Enfoque tras el borde delantero',
     field: 'Campo en el plano de enfoque', zone: 'Nítido a lo largo de la mesa', contrast: 'Línea más fina, donde es más blanda',
@@ -41,18 +43,6 @@ export const words = (say: Say): FoldWords => ({
   figureHeight: 'Altura sobre la mesa',
   figureWidth: 'Anchura de la figura',
   lookingDown: 'Picado de la cámara',
-  format: 'Sensor',
-  formats: {
-    '54x40': 'medio formato 54 × 40', '44x33': 'medio formato 44 × 33', 'full-frame': 'formato completo', 'aps-c-small': 'APS-C, menor',
-    'aps-h': 'APS-H', 'aps-c': 'APS-C', 'four-thirds': 'Four Thirds',
-    '1/1.3-inch': '1/1,3″, teléfono', '1/2.55-inch': '1/2,55″, teléfono',
-  },
-  own: 'medidas propias',
-  sensorWidth: 'Ancho del sensor',
-  sensorHeight: 'Alto del sensor',
-  held: 'Cámara en',
-  landscape: 'horizontal',
-  portrait: 'vertical',
   frameWidth: 'Ancho del encuadre, px',
   apertureWidest: 'Apertura máxima',
   apertureSmallest: 'Apertura mínima',

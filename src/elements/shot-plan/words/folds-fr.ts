@@ -1,10 +1,12 @@
 import type {Say} from '../../shared/say.js';
+import {sensor} from '../../shared/sensor/words/fr.js';
 import type {FoldWords} from './folds-en.js';
 
 export {family} from '../../shared/words/fr.js';
 
 export const words = (say: Say): FoldWords => ({
   say,
+  ...sensor,
   lines: {
     aperture: 'Ouverture', shutter: 'Vitesse', camera: 'Distance de mise au point', focus: 'Mise au point derrière le bord avant',
     field: 'Champ au plan de mise au point', zone: 'Net le long de la table', contrast: 'Trait le plus fin, au plus mou',
@@ -41,18 +43,6 @@ export const words = (say: Say): FoldWords => ({
   figureHeight: 'Hauteur sur la table',
   figureWidth: 'Largeur de la figurine',
   lookingDown: 'Plongée de l’appareil',
-  format: 'Capteur',
-  formats: {
-    '54x40': 'moyen format 54 × 40', '44x33': 'moyen format 44 × 33', 'full-frame': 'plein format', 'aps-c-small': 'APS-C, plus petit',
-    'aps-h': 'APS-H', 'aps-c': 'APS-C', 'four-thirds': 'Four Thirds',
-    '1/1.3-inch': '1/1,3″, téléphone', '1/2.55-inch': '1/2,55″, téléphone',
-  },
-  own: 'autres mesures',
-  sensorWidth: 'Largeur du capteur',
-  sensorHeight: 'Hauteur du capteur',
-  held: 'Appareil tenu',
-  landscape: 'à l’horizontale',
-  portrait: 'à la verticale',
   frameWidth: 'Largeur du cadre, px',
   apertureWidest: 'Pleine ouverture',
   apertureSmallest: 'Ouverture minimale',

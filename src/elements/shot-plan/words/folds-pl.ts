@@ -1,10 +1,12 @@
 import type {Say} from '../../shared/say.js';
+import {sensor} from '../../shared/sensor/words/pl.js';
 import type {FoldWords} from './folds-en.js';
 
 export {family} from '../../shared/words/pl.js';
 
 export const words = (say: Say): FoldWords => ({
   say,
+  ...sensor,
   lines: {
     aperture: 'Przysłona', shutter: 'Czas', camera: 'Znacznik matrycy – ostrość', focus: 'Ostrość za przednią krawędzią',
     field: 'Szerokość pola w ostrości', zone: 'Ostre wzdłuż stołu', contrast: 'Najcieńsza linia w najmiększym miejscu',
@@ -41,18 +43,6 @@ export const words = (say: Say): FoldWords => ({
   figureHeight: 'Wysokość nad stołem',
   figureWidth: 'Szerokość figurki',
   lookingDown: 'Aparat pochylony w dół o',
-  format: 'Matryca',
-  formats: {
-    '54x40': 'średni format 54 × 40', '44x33': 'średni format 44 × 33', 'full-frame': 'pełna klatka', 'aps-c-small': 'APS-C, mniejsza',
-    'aps-h': 'APS-H', 'aps-c': 'APS-C', 'four-thirds': 'Four Thirds',
-    '1/1.3-inch': '1/1,3″, telefon', '1/2.55-inch': '1/2,55″, telefon',
-  },
-  own: 'własne wymiary',
-  sensorWidth: 'Szerokość matrycy',
-  sensorHeight: 'Wysokość matrycy',
-  held: 'Ułożenie aparatu',
-  landscape: 'poziomo',
-  portrait: 'pionowo',
   frameWidth: 'Szerokość klatki w tym ułożeniu, px',
   apertureWidest: 'Pełny otwór',
   apertureSmallest: 'Najmniejszy otwór',

@@ -1,10 +1,12 @@
 import type {Say} from '../../../shared/say.js';
+import {sensor} from '../../../shared/sensor/words/de.js';
 import type {FoldWords} from './en.js';
 
 export {family} from '../../../shared/words/de.js';
 
 export const words = (say: Say): FoldWords => ({
   say,
+  ...sensor,
 
   overhangFront: 'Überhang vorn',
   overhangFrontHeight: '… in einer Höhe von',
@@ -16,18 +18,6 @@ export const words = (say: Say): FoldWords => ({
   distanceHint: 'vom ⌀ am Gehäuse, wo der Sensor liegt; bestimmt die Bildfeldbreite',
   room: 'Platz für die Kamera',
   roomHint: 'größter möglicher Abstand vom Fokus',
-  format: 'Sensor',
-  formats: {
-    '54x40': 'Mittelformat 54 × 40', '44x33': 'Mittelformat 44 × 33', 'full-frame': 'Vollformat', 'aps-c-small': 'APS-C, kleiner',
-    'aps-h': 'APS-H', 'aps-c': 'APS-C', 'four-thirds': 'Four Thirds',
-    '1/1.3-inch': '1/1,3″, Smartphone', '1/2.55-inch': '1/2,55″, Smartphone',
-  },
-  own: 'eigene Maße',
-  sensorWidth: 'Sensorbreite',
-  sensorHeight: 'Sensorhöhe',
-  held: 'Kamerahaltung',
-  landscape: 'quer',
-  portrait: 'hoch',
   apertureWidest: 'Offenblende',
   apertureSmallest: 'Kleinste Blende',
   apertureShown: 'Die Kamera zeigt Blenden',

@@ -1,10 +1,12 @@
 import type {Say} from '../../../shared/say.js';
+import {sensor} from '../../../shared/sensor/words/en.js';
 
 export {family} from '../../../shared/words/en.js';
 
 /** Values come written: `f/11`, `42 mm`, `1.5 px`. A place is one that the words of the bar have, a part is `at the front edge`. */
 export const words = (say: Say) => ({
   say,
+  ...sensor,
 
   // what is set up once
   overhangFront: 'Past the front edge',
@@ -17,19 +19,6 @@ export const words = (say: Say) => ({
   distanceHint: 'from the ⌀ on the body, where the sensor lies; sets the field width',
   room: 'Room for the camera',
   roomHint: 'farthest that it can stand from the focus',
-  format: 'Sensor',
-  /** By the id that the core gives them. */
-  formats: {
-    '54x40': 'medium format 54 × 40', '44x33': 'medium format 44 × 33', 'full-frame': 'full frame', 'aps-c-small': 'APS-C, smaller',
-    'aps-h': 'APS-H', 'aps-c': 'APS-C', 'four-thirds': 'Four Thirds',
-    '1/1.3-inch': '1/1.3″, phone', '1/2.55-inch': '1/2.55″, phone',
-  } as Readonly<Record<string, string>>,
-  own: 'own numbers',
-  sensorWidth: 'Sensor width',
-  sensorHeight: 'Sensor height',
-  held: 'Camera held',
-  landscape: 'landscape',
-  portrait: 'portrait',
   apertureWidest: 'Widest aperture',
   apertureSmallest: 'Smallest aperture',
   apertureShown: 'Body shows f-numbers',

@@ -1,10 +1,12 @@
 import type {Say} from '../../../shared/say.js';
+import {sensor} from '../../../shared/sensor/words/es.js';
 import type {FoldWords} from './en.js';
 
 export {family} from '../../../shared/words/es.js';
 
 export const words = (say: Say): FoldWords => ({
   say,
+  ...sensor,
 
   overhangFront: 'Más allá del borde delantero',
   overhangFrontHeight: '… a una altura de',
@@ -16,18 +18,6 @@ export const words = (say: Say): FoldWords => ({
   distanceHint: 'desde el ⌀ del cuerpo, donde está el sensor; ajusta la anchura del campo',
   room: 'Sitio para la cámara',
   roomHint: 'distancia máxima al plano de enfoque',
-  format: 'Sensor',
-  formats: {
-    '54x40': 'medio formato 54 × 40', '44x33': 'medio formato 44 × 33', 'full-frame': 'formato completo', 'aps-c-small': 'APS-C, menor',
-    'aps-h': 'APS-H', 'aps-c': 'APS-C', 'four-thirds': 'Four Thirds',
-    '1/1.3-inch': '1/1,3″, teléfono', '1/2.55-inch': '1/2,55″, teléfono',
-  },
-  own: 'medidas propias',
-  sensorWidth: 'Ancho del sensor',
-  sensorHeight: 'Alto del sensor',
-  held: 'Cámara en',
-  landscape: 'horizontal',
-  portrait: 'vertical',
   apertureWidest: 'Apertura máxima',
   apertureSmallest: 'Apertura mínima',
   apertureShown: 'El cuerpo muestra el diafragma',

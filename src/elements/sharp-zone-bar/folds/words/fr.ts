@@ -1,10 +1,12 @@
 import type {Say} from '../../../shared/say.js';
+import {sensor} from '../../../shared/sensor/words/fr.js';
 import type {FoldWords} from './en.js';
 
 export {family} from '../../../shared/words/fr.js';
 
 export const words = (say: Say): FoldWords => ({
   say,
+  ...sensor,
 
   overhangFront: 'Au-delà du bord avant',
   overhangFrontHeight: '… à une hauteur de',
@@ -16,18 +18,6 @@ export const words = (say: Say): FoldWords => ({
   distanceHint: 'depuis le ⌀ du boîtier, où se trouve le capteur ; règle la largeur du champ',
   room: 'Recul possible',
   roomHint: 'distance maximale au plan de mise au point',
-  format: 'Capteur',
-  formats: {
-    '54x40': 'moyen format 54 × 40', '44x33': 'moyen format 44 × 33', 'full-frame': 'plein format', 'aps-c-small': 'APS-C, plus petit',
-    'aps-h': 'APS-H', 'aps-c': 'APS-C', 'four-thirds': 'Four Thirds',
-    '1/1.3-inch': '1/1,3″, téléphone', '1/2.55-inch': '1/2,55″, téléphone',
-  },
-  own: 'autres mesures',
-  sensorWidth: 'Largeur du capteur',
-  sensorHeight: 'Hauteur du capteur',
-  held: 'Appareil tenu',
-  landscape: 'à l’horizontale',
-  portrait: 'à la verticale',
   apertureWidest: 'Pleine ouverture',
   apertureSmallest: 'Ouverture minimale',
   apertureShown: 'Le boîtier affiche l’ouverture',

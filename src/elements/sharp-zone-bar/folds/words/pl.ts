@@ -1,10 +1,12 @@
 import type {Say} from '../../../shared/say.js';
+import {sensor} from '../../../shared/sensor/words/pl.js';
 import type {FoldWords} from './en.js';
 
 export {family} from '../../../shared/words/pl.js';
 
 export const words = (say: Say): FoldWords => ({
   say,
+  ...sensor,
 
   overhangFront: 'Wystaje z przodu',
   overhangFrontHeight: '… na wysokości',
@@ -16,18 +18,6 @@ export const words = (say: Say): FoldWords => ({
   distanceHint: 'od ⌀ na korpusie, gdzie leży matryca; ustawia szerokość pola',
   room: 'Miejsce na aparat',
   roomHint: 'najdalej od płaszczyzny ostrości',
-  format: 'Matryca',
-  formats: {
-    '54x40': 'średni format 54 × 40', '44x33': 'średni format 44 × 33', 'full-frame': 'pełna klatka', 'aps-c-small': 'APS-C, mniejsza',
-    'aps-h': 'APS-H', 'aps-c': 'APS-C', 'four-thirds': 'Four Thirds',
-    '1/1.3-inch': '1/1,3″, telefon', '1/2.55-inch': '1/2,55″, telefon',
-  },
-  own: 'własne wymiary',
-  sensorWidth: 'Szerokość matrycy',
-  sensorHeight: 'Wysokość matrycy',
-  held: 'Ułożenie aparatu',
-  landscape: 'poziomo',
-  portrait: 'pionowo',
   apertureWidest: 'Pełny otwór',
   apertureSmallest: 'Najmniejszy otwór',
   apertureShown: 'Aparat pokazuje przysłonę',
