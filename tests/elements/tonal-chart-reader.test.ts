@@ -259,7 +259,7 @@ describe('tonal-chart-reader', () => {
       await el.updateComplete;
       const button = el.shadowRoot?.querySelector<HTMLButtonElement>('.ways button');
       expect(button?.textContent?.replace(/\s+/g, ' ')).to.contain('1/15 s at f/8 1/3 stop darker than this photo, and 2 1/3 stops darker than what is set now.')
-        .and.contain('From where it will be taken close-up loses 2 stops less light; that is counted.');
+        .and.contain('From where the next shot is taken, close-up loses 2 stops less light; that is counted.');
       set('close', {meteredMagnification: 0.01}); // somebody metered again meanwhile
       await el.updateComplete;
       el.shadowRoot?.querySelector<HTMLButtonElement>('.ways button')?.click();

@@ -36,7 +36,7 @@ export const photoWords: PhotoWords = {
   wayCostNow: (stops, brighter, now, brighterNow) =>
     `${stops} ${brighter ? 'heller' : 'dunkler'} als dieses Foto und ${now} ${brighterNow ? 'heller' : 'dunkler'} als jetzt eingestellt`,
   takenAt: (exposure) => `Es entstand mit ${exposure}.`,
-  wayCloseUp: (stops, less) => `Vom neuen Standort gehen im Nahbereich ${stops} ${less ? 'weniger' : 'mehr'} Licht verloren; das ist eingerechnet.`,
+  wayCloseUp: (stops, less) => `Vom neuen Standort aus gehen im Nahbereich ${stops} ${less ? 'weniger' : 'mehr'} Licht verloren; das ist eingerechnet.`,
   wayEnds: (setting, stops, short) => `${setting}: weiter geht es nicht, ${stops} ${short ? 'zu wenig' : 'zu viel'}.`,
   wayRounds: (stops, brighter) => `Die nächstgelegene Raste ist ${stops} ${brighter ? 'heller' : 'dunkler'}.`,
   wayDone: (setting) => `Erledigt: Für die nächste Aufnahme ist ${setting} eingestellt.`,

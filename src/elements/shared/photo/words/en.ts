@@ -50,7 +50,7 @@ export const photoWords = {
   wayCostNow: (stops: string, brighter: boolean, now: string, brighterNow: boolean) =>
     `${stops} ${brighter ? 'brighter' : 'darker'} than this photo, and ${now} ${brighterNow ? 'brighter' : 'darker'} than what is set now`,
   takenAt: (exposure: string) => `It was taken at ${exposure}.`,
-  wayCloseUp: (stops: string, less: boolean) => `From where it will be taken close-up loses ${stops} ${less ? 'less' : 'more'} light; that is counted.`,
+  wayCloseUp: (stops: string, less: boolean) => `From where the next shot is taken, close-up loses ${stops} ${less ? 'less' : 'more'} light; that is counted.`,
   wayEnds: (setting: string, stops: string, short: boolean) => `${setting} ends there: ${stops} ${short ? 'short' : 'too much'}.`,
   wayRounds: (stops: string, brighter: boolean) => `The nearest click is ${stops} ${brighter ? 'brighter' : 'darker'} than that.`,
   wayDone: (setting: string) => `Done: the next shot is set to ${setting}.`,

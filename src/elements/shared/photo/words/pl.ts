@@ -36,7 +36,7 @@ export const photoWords: PhotoWords = {
   wayCostNow: (stops, brighter, now, brighterNow) =>
     `O ${stops} ${brighter ? 'jaśniej' : 'ciemniej'} niż na tym zdjęciu i o ${now} ${brighterNow ? 'jaśniej' : 'ciemniej'} niż przy obecnych ustawieniach`,
   takenAt: (exposure) => `Zrobiono je przy ${exposure}.`,
-  wayCloseUp: (stops, less) => `Z nowego miejsca zbliżenie zabiera o ${stops} światła ${less ? 'mniej' : 'więcej'}; to jest wliczone.`,
+  wayCloseUp: (stops, less) => `Z nowego miejsca zbliżenie zabiera o ${stops} ${less ? 'mniej' : 'więcej'} światła; to jest wliczone.`,
   wayEnds: (setting, stops, short) => `${setting}: dalej się nie da, ${short ? 'brakuje' : 'za dużo o'} ${stops}.`,
   wayRounds: (stops, brighter) => `Najbliższe ustawienie daje o ${stops} ${brighter ? 'jaśniej' : 'ciemniej'}.`,
   wayDone: (setting) => `Gotowe: następne ujęcie ma ustawione ${setting}.`,

@@ -82,7 +82,7 @@ export const words = (say: Say): SheetWords => ({
   intents: {'dark-backdrop': 'figura iluminada, fondo oscuro', even: 'equilibrada, en todos los tonos'},
   table: 'Cuánto se pierde dentro del encuadre, y qué margen queda, en pasos',
   columns: {channel: 'Color', black: 'En negro', below: 'Margen abajo', white: 'En blanco', above: 'Margen arriba'},
-  anyColour: 'Alguno',
+  anyColour: 'Algún color',
   black: 'negro',
   white: 'blanco',
   gray: 'carta gris',

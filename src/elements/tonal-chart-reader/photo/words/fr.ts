@@ -118,7 +118,7 @@ export const words = (say: Say): SheetWords => ({
     `Telles quelles, les hautes lumières sont à ${highlights} et les ombres à ${shadows} : à moins d’un tiers d’IL du but de ${aim}.`,
   aimsAsk: (stops, brighter, highlights, shadows) =>
     `Ce but demande ${stops} de ${brighter ? 'plus' : 'moins'} : les hautes lumières seront à ${highlights} et les ombres à ${shadows}.`,
-  aimsDiffer: (answer, why) => `La réponse tout en haut passe d’abord : ${answer}. ${AIMS_WHY[why]}`,
+  aimsDiffer: (answer, why) => `La réponse tout en haut passe en premier : ${answer}. ${AIMS_WHY[why]}`,
   shadowsShort: (stops, aim) =>
     `Il manque ${stops} aux ombres pour atteindre ${aim} : un réflecteur ou une seconde lampe les débouche ; plus d’exposition se paierait dans les hautes lumières.`,
   fromCard: 'Les peintures la plus claire et la plus sombre sont calculées d’après la charte grise mesurée.',
