@@ -8,6 +8,9 @@ const SHOTS = {
   'white-edge': {tilt: 9, focus: 34.9, crop: {left: 0.2, top: 0.02, width: 0.6, height: 0.809}},
 };
 
+/** Width that filled the frame in all of them, mm. */
+const FIELD_WIDTH = 187;
+
 const WHOLE = {left: 0, top: 0, width: 1, height: 1};
 const chart = document.querySelector('#chart');
 const bar = document.querySelector('sharp-zone-bar');
@@ -55,7 +58,7 @@ async function take(button, list) {
   const shot = SHOTS[name];
   if (shot) {
     chart.file = file;
-    Object.assign(bar, {tilt: shot.tilt, focus: shot.focus});
+    Object.assign(bar, {fieldWidth: FIELD_WIDTH, tilt: shot.tilt, focus: shot.focus});
     chart.crop = shot.crop ?? WHOLE;
   } else {
     card.file = file;
