@@ -11,7 +11,6 @@ import type {ShotState} from '../../core/shot/state.js';
 import type {Level} from '../../core/tone/level.js';
 import {readNumber, type LengthUnit} from '../../core/units.js';
 import {ShotProblemEvent} from '../shared/events.js';
-import {keepFocus} from '../shared/keep-focus.js';
 import {ShotElement} from '../shared/shot-element.js';
 import {familyStyles} from '../shared/styles.js';
 import {takenBack} from '../shared/undo.js';
@@ -156,7 +155,6 @@ export class BackdropShade extends ShotElement<ShadeWords> {
 
   constructor() {
     super();
-    keepFocus(this);
     this.mains = '50';
   }
 

@@ -1,4 +1,4 @@
-import {adoptStyles, html, isServer, nothing, type CSSResult, type PropertyValues, type TemplateResult} from 'lit';
+import {html, isServer, nothing, type PropertyValues, type TemplateResult} from 'lit';
 import {EXPOSURE_FIELDS} from '../../core/shot/exposure-fields.js';
 import type {Shot, ShotKey} from '../../core/shot/shot.js';
 import type {Photo} from '../../photo/open.js';
@@ -105,7 +105,6 @@ export class GrayCardCheck extends PhotoElement<CardWords> {
   #arrived: Arrived | undefined;
   /** The shot as it lay here before the element was taken out of the page. */
   #before: CardShot | undefined;
-  #worn: readonly CSSResult[] = [];
 
   // —— the card shot on the bench ——
 
@@ -163,15 +162,8 @@ export class GrayCardCheck extends PhotoElement<CardWords> {
     tell: (problem) => { this.dispatchEvent(new ShotProblemEvent(problem)); },
     ways: () => this.#renderWays(this.words.chooseOther),
     later: (load) => this.later(load),
-    wear: (styles) => { this.#wear(styles); },
+    wear: (styles) => { this.wear(styles); },
   };
-
-  /** Puts on the styles of a part that was fetched. */
-  #wear(styles: CSSResult): void {
-    if (this.#worn.includes(styles)) return;
-    this.#worn = [...this.#worn, styles];
-    adoptStyles(this.renderRoot as ShadowRoot, [...(this.constructor as typeof GrayCardCheck).elementStyles, ...this.#worn]);
-  }
 
   /** Whether there is something for a sheet, or soon will be. */
   get #isSheetWanted(): boolean {

@@ -9,7 +9,6 @@ import {EXPOSURE_FIELDS} from '../../core/shot/exposure-fields.js';
 import type {Shot, ShotKey} from '../../core/shot/shot.js';
 import type {ShotState} from '../../core/shot/state.js';
 import {ShotProblemEvent} from '../shared/events.js';
-import {keepFocus} from '../shared/keep-focus.js';
 import {ShotElement} from '../shared/shot-element.js';
 import {familyStyles} from '../shared/styles.js';
 import {takenBack} from '../shared/undo.js';
@@ -113,7 +112,6 @@ export class SettingsTrail extends ShotElement<TrailWords> {
 
   constructor() {
     super();
-    keepFocus(this);
     this.steps = null;
     this.expect = 'same-light';
     this.example = false;

@@ -1,4 +1,4 @@
-import {LitElement, adoptStyles, html, isServer, nothing, type PropertyDeclarations, type PropertyValues, type TemplateResult} from 'lit';
+import {html, isServer, nothing, type PropertyDeclarations, type PropertyValues, type TemplateResult} from 'lit';
 import type {Problem} from '../../core/problem.js';
 import {attributeOf, type Field, type ShotFields} from '../../core/shot/field.js';
 import {completeShot, type Shot, type ShotKey} from '../../core/shot/shot.js';
@@ -6,36 +6,26 @@ import {filledFrom, withTextOf, withValueOf, withValuesOf, withoutKey, type Shot
 import {Bench, benchNamed, clearDesertedBench, onOnePage} from './bench.js';
 import {ShotChangeEvent, ShotProblemEvent} from './events.js';
 import {textField, type TextField} from './fields.js';
-import {languageOf, onLanguageChange, type WordBook} from './languages.js';
-import type {Say} from './say.js';
+import {keepFocus} from './keep-focus.js';
+import {SpokenElement, type Words} from './spoken-element.js';
 import {inTurn} from './turns.js';
 
 /** Quiet time after which a changed verdict is read out, ms: longer than the pause between two moves of a drag. */
 const SETTLED_MS = 700;
 
-/** Whether the page loaded what takes over elements that a server rendered. */
-const canHydrate = (): boolean => 'litElementHydrateSupport' in globalThis;
-
 /** Property of a key: its name, but for `focus`, which is a method of every element. @returns `focusPlane` for it */
 const propertyOf = (key: ShotKey): string => (key === 'focus' ? 'focusPlane' : key);
 
-/** Words of an element: its sentences, and how its language writes numbers. */
-export interface Words { readonly say: Say }
-
 /**
  * What every element of the family shares: a shot of its own or one shared by name, attributes a person can write,
- * properties in base units, text that is never lost, one verdict that is read out once it has settled, and the language
- * of the page. Until the words of that language have arrived the element shows what stands between its tags.
+ * properties in base units, text that is never lost, and one verdict that is read out once it has settled.
  */
-export abstract class ShotElement<W extends Words = Words> extends LitElement {
+export abstract class ShotElement<W extends Words = Words> extends SpokenElement<W> {
   /** Which values of a shot the element takes as attributes and properties. */
   static readonly shotKeys: readonly ShotKey[] = [];
 
   /** How those values are read, written and judged, and all others that a reader can type here. */
   static readonly fields: Partial<ShotFields> = {};
-
-  /** Words in every language it speaks. `offer` adds one. */
-  static readonly book: WordBook<Words>;
 
   static override properties: PropertyDeclarations = {
     bench: {type: String, reflect: true},
@@ -54,16 +44,12 @@ export abstract class ShotElement<W extends Words = Words> extends LitElement {
   #lastVerdict: string | undefined;
   #internals: ElementInternals | undefined;
   #settling: ReturnType<typeof setTimeout> | undefined;
-  #language: string | undefined;
   /** Whether somebody else on the bench changed what is to be drawn. */
   #follows = false;
-  #deafen: (() => void) | undefined;
-  #placeholder: readonly ChildNode[] = [];
-  readonly #parts = new Map<() => Promise<unknown>, unknown>();
-  readonly #arriving = new Set<Promise<void>>();
 
   constructor() {
     super();
+    keepFocus(this);
     this.bench = null;
     this.announced = '';
   }
@@ -204,14 +190,11 @@ export abstract class ShotElement<W extends Words = Words> extends LitElement {
     this.#adoptEarlyProperties();
     this.#sit();
     this.#standAsBlock();
-    this.#listenToLanguage();
   }
 
   override disconnectedCallback(): void {
     super.disconnectedCallback();
     this.#leave();
-    this.#deafen?.();
-    this.#deafen = undefined;
     clearTimeout(this.#settling);
   }
 
@@ -265,113 +248,16 @@ export abstract class ShotElement<W extends Words = Words> extends LitElement {
   /** Called when the shot or something beside it changed, before the next update. */
   protected benchChanged(): void { /* for those who listen */ }
 
-  // —— language ——
-
-  /** Sentences and numbers in the language of the page. Only while there is something to show. */
-  protected get words(): W {
-    const words = this.#wordsNow();
-    if (!words) throw new Error(`<${this.localName}> is asked to speak before its words have arrived`);
-    return words;
-  }
-
-  get #book(): WordBook<W> {
-    return (this.constructor as typeof ShotElement).book as unknown as WordBook<W>;
-  }
-
-  #wordsNow(): W | undefined {
-    return this.#book.inLanguage(this.#language ??= languageOf(this));
-  }
-
-  /** For `lang` on the plate where the page speaks a language that is not at hand, so that it is read out right. */
-  protected get spokenLanguage(): string | typeof nothing {
-    const spoken = this.#book.spoken(this.#language ??= languageOf(this));
-    return spoken === this.#language ? nothing : spoken;
-  }
-
-  #listenToLanguage(): void {
-    const listen = () => {
-      const language = languageOf(this);
-      if (language === this.#language) return;
-      this.#language = language;
-      this.requestUpdate();
-    };
-    listen();
-    this.#deafen ??= onLanguageChange(listen);
-  }
-
-  // —— parts that are fetched when they are first shown ——
-
-  /**
-   * A module that is fetched once somebody wants what it shows; the element is drawn again when it is there.
-   * @param load - the same function each time: `const loadMore = () => import('./more.js')`
-   * @returns `undefined` until it has arrived, `null` when it could not be had
-   */
-  protected later<M>(load: () => Promise<M>): M | undefined | null {
-    if (!this.#parts.has(load)) {
-      this.#parts.set(load, undefined);
-      const arriving: Promise<void> = load().then(
-        (part) => { this.#parts.set(load, part); },
-        () => { this.#parts.set(load, null); },
-      ).then(() => {
-        this.#arriving.delete(arriving);
-        this.requestUpdate();
-      });
-      this.#arriving.add(arriving);
-    }
-    return this.#parts.get(load) as M | undefined | null;
-  }
-
-  /** Words of such a part, fetched with it. @returns `undefined` until they have arrived */
-  protected wordsOf<V>(book: WordBook<V>): V | undefined {
-    const language = this.#language ??= languageOf(this);
-    const words = book.inLanguage(language);
-    if (!words) this.later(book.asker(language));
-    return words;
-  }
-
   // —— updating ——
 
-  /**
-   * Until the first render there is something to see: what stands between the tags, or what a server rendered. The latter
-   * is taken over node by node where hydration was loaded and the server knew all that is known here; a linked element
-   * may by now know more, and draws anew.
-   */
-  protected override createRenderRoot(): HTMLElement | DocumentFragment {
-    const rendered = this.shadowRoot;
-    if (rendered?.firstChild && (this.bench || !canHydrate())) {
-      this.#placeholder = [...rendered.childNodes];
-      this.renderOptions.renderBefore ??= rendered.firstChild;
-      adoptStyles(rendered, (this.constructor as typeof ShotElement).elementStyles);
-      return rendered;
-    }
-    const root = super.createRenderRoot();
-    if (!root.firstChild && !this.#wordsNow()) {
-      const slot = document.createElement('slot');
-      this.#placeholder = [slot];
-      root.append(slot);
-    }
-    return root;
-  }
+  /** Somebody else on the bench may by now have said what a server did not know. */
+  protected override get knowsMore(): boolean { return Boolean(this.bench); }
 
+  /** Who follows another draws in its turn. */
   protected override scheduleUpdate(): void | Promise<unknown> {
-    if (!this.#wordsNow()) return this.#book.load(this.#language ?? '').catch(() => undefined).then(() => super.scheduleUpdate());
     if (!this.#follows || !this.hasUpdated) return super.scheduleUpdate();
     this.#follows = false;
     return inTurn(() => super.scheduleUpdate());
-  }
-
-  /** Without words nothing is drawn, and what stands between the tags stays. */
-  protected override shouldUpdate(): boolean {
-    return this.#wordsNow() !== undefined;
-  }
-
-  protected override async getUpdateComplete(): Promise<boolean> {
-    let complete = await super.getUpdateComplete();
-    while (this.#arriving.size) {
-      await Promise.all(this.#arriving);
-      complete = await super.getUpdateComplete();
-    }
-    return complete;
   }
 
   protected override willUpdate(changed: PropertyValues): void {
@@ -382,20 +268,8 @@ export abstract class ShotElement<W extends Words = Words> extends LitElement {
     }
   }
 
-  /** What a server rendered from other data than are known here cannot be taken over: it is drawn anew. */
-  protected override update(changed: PropertyValues): void {
-    try {
-      super.update(changed);
-    } catch (error) {
-      if (this.hasUpdated || !this.renderRoot.firstChild) throw error;
-      this.renderRoot.replaceChildren();
-      super.update(changed);
-    }
-  }
-
   protected override updated(): void {
-    for (const node of this.#placeholder) node.remove();
-    this.#placeholder = [];
+    super.updated();
     const verdict = this.verdictText();
     if (verdict === undefined || verdict === this.#lastVerdict) return;
     const first = this.#lastVerdict === undefined;

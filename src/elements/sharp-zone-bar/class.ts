@@ -1,4 +1,4 @@
-import {adoptStyles, html, isServer, nothing, type CSSResult, type PropertyValues, type TemplateResult} from 'lit';
+import {html, isServer, nothing, type PropertyValues, type TemplateResult} from 'lit';
 import type {ClicksPerStop} from '../../core/exposure/clicks.js';
 import {Problem} from '../../core/problem.js';
 import {EXPOSURE_FIELDS} from '../../core/shot/exposure-fields.js';
@@ -10,7 +10,6 @@ import type {ShotState} from '../../core/shot/state.js';
 import type {Way} from '../../core/shot/ways-out.js';
 import type {LengthUnit} from '../../core/units.js';
 import {ShotProblemEvent} from '../shared/events.js';
-import {keepFocus} from '../shared/keep-focus.js';
 import {ShotElement} from '../shared/shot-element.js';
 import {familyStyles} from '../shared/styles.js';
 import {takenBack} from '../shared/undo.js';
@@ -167,11 +166,10 @@ export class SharpZoneBar extends ShotElement<ZoneWords> {
   #frames: readonly number[] = [];
   #curve: 'blur' | 'contrast' = 'blur';
   #pressed: Pressed | undefined;
-  readonly #worn = new Set<CSSResult>();
   readonly #shownAperture = new ShownAperture();
   readonly #folding = new Folding({
     later: (load) => this.later(load), entryHost: () => this.#entryHost, foldWords: () => this.wordsOf(foldBook), done: (place) => this.#done(place),
-    press: (place, what, changes) => { void this.#press(place, what, changes); }, redraw: () => { this.requestUpdate(); }, wear: (styles) => { this.#wear(styles); },
+    press: (place, what, changes) => { void this.#press(place, what, changes); }, redraw: () => { this.requestUpdate(); }, wear: (styles) => { this.wear(styles); },
     notes: () => this.thing<RulerNotes>('ruler') ?? NO_NOTES, putNotes: (notes) => { this.putThing('ruler', notes); },
     photo: () => this.#photo, alone: () => this.alone,
   });
@@ -180,7 +178,6 @@ export class SharpZoneBar extends ShotElement<ZoneWords> {
 
   constructor() {
     super();
-    keepFocus(this);
     this.detail = '1 px';
   }
 
@@ -256,12 +253,6 @@ export class SharpZoneBar extends ShotElement<ZoneWords> {
     const planned = this.thing<PlannedFrames>('frames');
     const {shot} = this;
     return planned && SharpZoneBar.shotKeys.every((key) => key === 'unit' || planned.shot[key] === shot[key]) ? planned.marks : [];
-  }
-
-  #wear(styles: CSSResult): void {
-    if (this.#worn.has(styles)) return;
-    this.#worn.add(styles);
-    adoptStyles(this.renderRoot as ShadowRoot, [...(this.constructor as typeof SharpZoneBar).elementStyles, ...this.#worn]);
   }
 
   // —— what a reader can do ——

@@ -13,7 +13,6 @@ import {planJobOf, wayChanges, wishChanges, type PlannedFrames} from '../../core
 import type {ApertureShown, Shot, ShotKey} from '../../core/shot/shot.js';
 import type {ShotState} from '../../core/shot/state.js';
 import type {LengthUnit} from '../../core/units.js';
-import {keepFocus} from '../shared/keep-focus.js';
 import {ShotElement} from '../shared/shot-element.js';
 import {familyStyles} from '../shared/styles.js';
 import {takenBack} from '../shared/undo.js';
@@ -145,7 +144,6 @@ export class ShotPlan extends ShotElement<PlanWords> {
 
   constructor() {
     super();
-    keepFocus(this);
     this.chosen = null;
     this.further = false;
     this.shownText = null;

@@ -14,7 +14,6 @@ import type {Photo} from '../../photo/open.js';
 import type {GrayCard} from '../gray-card-check/reading.js';
 import {textField} from '../shared/fields.js';
 import {languageOf} from '../shared/languages.js';
-import {keepFocus} from '../shared/keep-focus.js';
 import {PHOTO_PLACE, photoCrop, type PhotoPlace} from '../shared/photo/place.js';
 import {ShotElement} from '../shared/shot-element.js';
 import {familyStyles} from '../shared/styles.js';
@@ -123,7 +122,6 @@ export class ShotSheet extends ShotElement<SheetElementWords> {
 
   constructor() {
     super();
-    keepFocus(this);
     this.followLink = false;
     this.page = null;
     this.scripts = 'lampblack/';

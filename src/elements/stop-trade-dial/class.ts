@@ -10,7 +10,6 @@ import {EXPOSURE_FIELDS} from '../../core/shot/exposure-fields.js';
 import type {Shot, ShotKey} from '../../core/shot/shot.js';
 import type {ShotState} from '../../core/shot/state.js';
 import {choiceField, textField} from '../shared/fields.js';
-import {keepFocus} from '../shared/keep-focus.js';
 import {ShotElement} from '../shared/shot-element.js';
 import {familyStyles} from '../shared/styles.js';
 import {takenBack} from '../shared/undo.js';
@@ -118,7 +117,6 @@ export class StopTradeDial extends ShotElement<DialWords> {
 
   constructor() {
     super();
-    keepFocus(this);
     this.holding = false;
     this.startTyped = null;
     this.opened = false;

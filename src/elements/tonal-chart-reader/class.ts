@@ -1,4 +1,4 @@
-import {adoptStyles, html, isServer, nothing, type CSSResult, type PropertyDeclarations, type PropertyValues, type TemplateResult} from 'lit';
+import {html, isServer, nothing, type PropertyDeclarations, type PropertyValues, type TemplateResult} from 'lit';
 import {Problem} from '../../core/problem.js';
 import {EXPOSURE_FIELDS} from '../../core/shot/exposure-fields.js';
 import {OPTICS_FIELDS} from '../../core/shot/optics-fields.js';
@@ -145,7 +145,6 @@ export class TonalChartReader extends TwoPhotos<ChartWords> {
 
   #sheet: PhotoSheet | undefined;
   #sheetWords: SheetWords | undefined;
-  #worn: readonly CSSResult[] = [];
   #spotProblem: Problem | undefined;
   #lineProblem: Problem | undefined;
 
@@ -164,7 +163,7 @@ export class TonalChartReader extends TwoPhotos<ChartWords> {
     dropEarlier: () => { this.earlierFile = null; },
     later: (load) => this.later(load),
     wordsOf: (book) => this.wordsOf(book),
-    wear: (styles) => { this.#wear(styles); },
+    wear: (styles) => { this.wear(styles); },
   };
 
   constructor() {
@@ -188,13 +187,6 @@ export class TonalChartReader extends TwoPhotos<ChartWords> {
     }
     place.crop = crop;
     this.putThing(PHOTO_PLACE, place);
-  }
-
-  /** Puts on the styles of a part that was fetched. */
-  #wear(styles: CSSResult): void {
-    if (this.#worn.includes(styles)) return;
-    this.#worn = [...this.#worn, styles];
-    adoptStyles(this.renderRoot as ShadowRoot, [...(this.constructor as typeof TonalChartReader).elementStyles, ...this.#worn]);
   }
 
   // —— computing ——

@@ -8,7 +8,8 @@ import {PhotoElement} from '../shared/photo/photo-element.js';
 import {PHOTO_PLACE, PhotoPlace} from '../shared/photo/place.js';
 import {shotFrom} from '../shared/photo/settings.js';
 import type {PhotoWords} from '../shared/photo/words/en.js';
-import type {ShotElement, Words} from '../shared/shot-element.js';
+import type {ShotElement} from '../shared/shot-element.js';
+import type {Words} from '../shared/spoken-element.js';
 
 /** Names under which the two photos lie on the bench. */
 type Place = 'photo' | 'earlier';

@@ -2,8 +2,8 @@ import {isServer, type PropertyDeclarations, type PropertyValues, type TemplateR
 import type {Photo} from '../../../photo/open.js';
 import type {Shot} from '../../../core/shot/shot.js';
 import {attributeOf} from '../../../core/shot/field.js';
-import {keepFocus} from '../keep-focus.js';
-import {ShotElement, type Words} from '../shot-element.js';
+import {ShotElement} from '../shot-element.js';
+import type {Words} from '../spoken-element.js';
 import {troubleText} from './file-speech.js';
 import {Opener, type OpenedBy} from './opener.js';
 import {takePastes} from './paste.js';
@@ -49,7 +49,6 @@ export abstract class PhotoElement<W extends Words & PhotoWords = Words & PhotoW
 
   constructor() {
     super();
-    keepFocus(this);
     this.src = null;
     this.file = null;
     this.dropping = false;
