@@ -122,8 +122,11 @@ describe('sharp-zone-bar', () => {
     back?.click();
     await el.updateComplete;
     expect(verdict(el)).to.match(/^In focus from front to back, but all of it soft\./);
-    expect([el.aperture, el.shutter]).to.deep.equal([aperture, shutter]);
-    const point = /the same picture; diffraction softens all of it: a point is ([\d.]+) px wide, the limit is 1\.5 px Price shutter unchanged; /.exec(said)?.[1];
+    expect(el.aperture).to.equal(aperture);
+    // A third of a stop less time for the close-up light that is lost no more.
+    expect(Math.log2(el.shutter / shutter)).to.be.closeTo(-1 / 3, 1e-6);
+    const point = /the same picture; diffraction softens all of it: a point is ([\d.]+) px wide, the limit is 1\.5 px Price 1\/5 s instead of 1\/4 s; /.exec(said)?.[1];
+    expect(said).to.match(/close-up loses 0\.\d+ stop less light from there, which the time allows for/);
     expect(said).to.contain('Gives everything in focus; ');
     expect(words(el)).to.contain(`diffraction draws a point ${point} px wide, the limit is 1.5 px`);
     expect(said).to.contain(`Set go back until the frame takes in ${Math.round(el.fieldWidth)} mm of a ruler held across the focus; focus`);
@@ -657,14 +660,15 @@ describe('sharp-zone-bar', () => {
       const said = flat(group.textContent);
       const {aperture, shutter, fieldWidth, crop} = el;
       await press(el, 'Go 600 mm back');
-      expect([el.aperture, el.shutter]).to.deep.equal([aperture, shutter]);
+      expect(el.aperture).to.equal(aperture);
+      expect(Math.log2(el.shutter / shutter), 'time for the close-up light that is lost no more').to.be.closeTo(-1 / 3, 1e-6);
       expect(el.crop.width * el.fieldWidth).to.be.closeTo(crop.width * fieldWidth, 1e-6);
       // thin lens, textbook: sensor mark to focus plane is f·(2 + m + 1/m), which has to have grown by 600 mm
       const away = (field: number) => 60 * (2 + 36 / field + field / 36);
       expect(away(el.fieldWidth) - away(fieldWidth)).to.be.closeTo(600, 1e-6);
       expect(said).to.match(/Worth \S+( \d\/\d)? stops of depth/);
       expect(said.replace(/\s/g, '')).to.contain(`${Math.round(9000 * el.crop.width)}pxleft`);
-      const zone = /to (\d+) mm, shutter/.exec(said)?.[1];
+      const zone = /to (\d+) mm, at the same f-number/.exec(said)?.[1];
       const {zone: now} = zoneFit(framingOf(el.shot).framing);
       expect(Number(zone)).to.equal(Math.round(now.near + now.far));
     });

@@ -16,7 +16,7 @@ export interface Way {
   readonly pixelsLeft: number;
   /** What the exposure gains (+) or loses (−) by clicks and limits, stops */
   readonly rounding: number;
-  /** Light won by standing further off, stops; a meter behind the lens sees it */
+  /** Light won by standing further off, stops; the shutter takes it back */
   readonly light: number;
   /** mm on the ruler that stay outside in front and behind; 0 when everything is sharp */
   readonly outside: number;
@@ -61,7 +61,7 @@ export function waysOfShot(shot: Shot, {framing, pixelsAcross}: ShotFraming): Wa
   const enough = moveBack.way && moveBack.pixelsEnough && moveBack.roomEnough;
   if (enough) {
     ways.push({
-      ...stay, kind: 'move-back', changes: movedBack(shot, moveBack.step, moveBack.focus), back: moveBack.step.by,
+      ...stay, kind: 'move-back', ...movedBack(shot, moveBack.step, moveBack.focus), back: moveBack.step.by,
       pixelsLeft: moveBack.pixelsLeft, light: moveBack.step.light,
     });
   }
@@ -76,11 +76,10 @@ export function waysOfShot(shot: Shot, {framing, pixelsAcross}: ShotFraming): Wa
 
 function bothOfShot(shot: Shot, framing: ShotFraming['framing'], means: Means): Way {
   const {step, aperture, focus, pixelsLeft, outside} = backAndDown(framing, means);
-  const {changes, rounding} = paidByShutter(shot, aperture, focus);
   return {
     kind: step ? 'both' : 'stop-down',
-    changes: step ? {...changes, ...movedBack(shot, step, focus)} : changes,
-    rounding, pixelsLeft, outside,
+    ...step ? movedBack(shot, step, focus, aperture) : paidByShutter(shot, aperture, focus),
+    pixelsLeft, outside,
     back: step?.by ?? 0,
     light: step?.light ?? 0,
   };
@@ -90,12 +89,13 @@ function bothOfShot(shot: Shot, framing: ShotFraming['framing'], means: Means): 
  * Another f-number at the same exposure: paid by the shutter, and past the shutter's limit by the ISO.
  * @param aperture - f-number, > 0
  * @param focus - mm behind the base's front edge
+ * @param light - stops that are won elsewhere and taken back by the shutter too
  * @returns what to set, and what the exposure gains (+) or loses (−) by clicks and limits, stops
  * @throws {Problem} `aperture`, `shutter` or `iso` when its limits have no click between them
  * Source: reciprocity of aperture, time and ISO.
  */
-export function paidByShutter(shot: Shot, aperture: number, focus: number): Pick<Way, 'changes' | 'rounding'> {
-  const wanted = afterStops('shutter', shot.shutter, -lightStops('aperture', shot.aperture, aperture));
+export function paidByShutter(shot: Shot, aperture: number, focus: number, light = 0): Pick<Way, 'changes' | 'rounding'> {
+  const wanted = afterStops('shutter', shot.shutter, -lightStops('aperture', shot.aperture, aperture) - light);
   const shutter = nearestClick('shutter', wanted, shot.clicksPerStop, [shot.shutterFastest, shot.shutterSlowest]);
   // Half a click is rounding; more is the end of the dial.
   const past = Math.abs(shutter.rounding) > 0.51 / shot.clicksPerStop;
@@ -106,25 +106,32 @@ export function paidByShutter(shot: Shot, aperture: number, focus: number): Pick
   const setting: Exposure = {aperture, shutter: shutter.value, iso};
   return {
     changes: {aperture, shutter: shutter.value, ...(past && {iso}), focus},
-    rounding: exposureStops(shot, setting),
+    rounding: exposureStops(shot, setting) + light,
   };
 }
 
 /**
- * The camera further off, the crop drawn in about the frame's centre so that the picture stays. What the light was metered at
- * is stated along: it was metered from where the camera stood.
+ * The camera further off at the same exposure, the crop drawn in about the frame's centre so that the picture stays. What the
+ * light was metered at is stated along: it was metered from where the camera stood.
  * @param focus - mm behind the base's front edge
+ * @param aperture - f-number from there
+ * @returns what to set, and what the exposure gains (+) or loses (−) by clicks and limits, stops
+ * @throws {Problem} as `paidByShutter`
  * Source: definitions; the kept width on the sensor goes with the magnification.
  */
-export function movedBack(shot: Shot, {pixelShare, lens}: StepBack, focus: number): Partial<Shot> {
+export function movedBack(shot: Shot, {pixelShare, lens, light}: StepBack, focus: number, aperture = shot.aperture): Pick<Way, 'changes' | 'rounding'> {
   const {crop, sensorWidth, meteredAperture, meteredShutter, meteredIso, meteredMagnification} = shot;
+  const {changes, rounding} = paidByShutter(shot, aperture, focus, light);
   return {
-    meteredAperture, meteredShutter, meteredIso, meteredMagnification,
-    fieldWidth: sensorWidth / lens.magnification,
-    crop: {
-      left: 0.5 + (crop.left - 0.5) * pixelShare, top: 0.5 + (crop.top - 0.5) * pixelShare,
-      width: crop.width * pixelShare, height: crop.height * pixelShare,
+    changes: {
+      ...changes,
+      meteredAperture, meteredShutter, meteredIso, meteredMagnification,
+      fieldWidth: sensorWidth / lens.magnification,
+      crop: {
+        left: 0.5 + (crop.left - 0.5) * pixelShare, top: 0.5 + (crop.top - 0.5) * pixelShare,
+        width: crop.width * pixelShare, height: crop.height * pixelShare,
+      },
     },
-    focus,
+    rounding,
   };
 }

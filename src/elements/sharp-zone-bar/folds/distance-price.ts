@@ -51,6 +51,6 @@ export function distanceView(host: FoldHost, reading: Reading, by: number, onSli
     ${doneView(words, host.done('distance'))}
     <div><button type="button" ?disabled=${by === 0} @click=${() => {
       onSlide(0);
-      host.press('distance', () => goBackText(fold, by, shot.unit), movedBack(shot, price.step, shot.focus));
+      host.press('distance', () => goBackText(fold, by, shot.unit), movedBack(shot, price.step, shot.focus).changes);
     }}>${goBackText(fold, by, shot.unit)}</button></div>`;
 }

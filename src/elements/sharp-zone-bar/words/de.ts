@@ -56,7 +56,7 @@ export const words = (say: Say): ZoneWords => ({
   isoSince: (iso) => `${iso}, denn weiter reicht die Belichtungszeit nicht`,
   gets: (stops, brighter) => `das Bild wird ${stops} ${brighter ? 'heller' : 'dunkler'}`,
   pixelsLeft: (left, needed) => `${left} bleiben über die Bildbreite, ${needed} werden gebraucht`,
-  closeUpLess: (stops) => `${stops} heller, denn von dort kostet der Nahbereich weniger Licht`,
+  closeUpLess: (stops) => `von dort kostet der Nahbereich ${stops} weniger Licht, in der Zeit schon eingerechnet`,
   frameWidth: (length) => `zurückgehen, bis ${length} eines Lineals quer in der Schärfeebene ins Bild passen`,
   focusAt: (place) => `Fokus ${place}`,
   apertureAlone: (needed, smallest) => `Nur mit der Blende: Nötig wäre ${needed}, das Objektiv schließt bis ${smallest}.`,

@@ -63,7 +63,7 @@ export const words = (say: Say) => ({
   isoSince: (iso: string) => `${iso}, since the shutter goes no further`,
   gets: (stops: string, brighter: boolean) => `the picture gets ${stops} ${brighter ? 'brighter' : 'darker'}`,
   pixelsLeft: (left: string, needed: string) => `${left} left across the picture, ${needed} needed`,
-  closeUpLess: (stops: string) => `${stops} brighter: from there close-up loses less light`,
+  closeUpLess: (stops: string) => `close-up loses ${stops} less light from there, which the time allows for`,
   frameWidth: (length: string) => `go back until the frame takes in ${length} of a ruler held across the focus`,
   focusAt: (place: string) => `focus ${place}`,
   apertureAlone: (needed: string, smallest: string) => `Aperture alone: it would take ${needed}, and the lens closes to ${smallest}.`,

@@ -55,7 +55,7 @@ export const words = (say: Say): ZoneWords => ({
   isoSince: (iso) => `${iso}, porque el tiempo no da más de sí`,
   gets: (stops, brighter) => `la imagen queda ${stops} ${brighter ? 'más clara' : 'más oscura'}`,
   pixelsLeft: (left, needed) => `quedan ${left} a lo ancho, hacen falta ${needed}`,
-  closeUpLess: (stops) => `${stops} más claro: desde allí la distancia corta quita menos luz`,
+  closeUpLess: (stops) => `desde allí la distancia corta quita ${stops} menos de luz, ya contado en el tiempo`,
   frameWidth: (length) => `retroceder hasta que entren en el encuadre ${length} de una regla puesta de través en el plano de enfoque`,
   focusAt: (place) => `enfoque ${place}`,
   apertureAlone: (needed, smallest) => `Solo con el diafragma: haría falta ${needed}, y el objetivo cierra a ${smallest}.`,

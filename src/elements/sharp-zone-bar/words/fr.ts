@@ -55,7 +55,7 @@ export const words = (say: Say): ZoneWords => ({
   isoSince: (iso) => `${iso}, car la vitesse ne va pas plus loin`,
   gets: (stops, brighter) => `l’image est ${stops} ${brighter ? 'plus claire' : 'plus sombre'}`,
   pixelsLeft: (left, needed) => `il reste ${left} en largeur, il en faut ${needed}`,
-  closeUpLess: (stops) => `${stops} plus clair : de là, le rapprochement coûte moins de lumière`,
+  closeUpLess: (stops) => `de là, le rapprochement coûte ${stops} de lumière en moins, ce dont le temps tient compte`,
   frameWidth: (length) => `reculer jusqu’à ce que le cadre embrasse ${length} d’une règle placée en travers du champ, dans le plan de mise au point`,
   focusAt: (place) => `mise au point ${place}`,
   apertureAlone: (needed, smallest) => `Avec l’ouverture seule : il faudrait ${needed}, et l’objectif ne ferme que jusqu’à ${smallest}.`,

@@ -58,7 +58,7 @@ export const words = (say: Say): ZoneWords => ({
   isoSince: (iso) => `${iso}, bo zakres czasów się kończy`,
   gets: (stops, brighter) => `obraz będzie o ${stops} ${brighter ? 'jaśniejszy' : 'ciemniejszy'}`,
   pixelsLeft: (left, needed) => `zostaje ${left} na szerokość obrazu, potrzeba ${needed}`,
-  closeUpLess: (stops) => `o ${stops} jaśniej: stamtąd zbliżenie zabiera mniej światła`,
+  closeUpLess: (stops) => `stamtąd zbliżenie zabiera o ${stops} mniej światła, co czas już uwzględnia`,
   frameWidth: (length) => `cofać się, aż w kadrze zmieści się ${length} linijki ułożonej w poprzek, w płaszczyźnie ostrości`,
   focusAt: (place) => `ostrość ${place}`,
   apertureAlone: (needed, smallest) => `Sama przysłona: potrzeba by ${needed}, a obiektyw przymyka się do ${smallest}.`,

@@ -60,8 +60,8 @@ export const words = (say: Say): FoldWords => ({
 
   back: 'Kamera zurück um',
   slide: 'Der Schieber zeigt, was ein Schritt zurück bringt: Das Bild wird auf das beschnitten, was es jetzt zeigt.',
-  worth: (stops, now, then) => `Bringt ${stops} Schärfentiefe: Der scharfe Bereich wächst von ${now} auf ${then}, die Belichtungszeit bleibt.`,
-  worthWithoutEnd: (stops) => `Bringt ${stops} Schärfentiefe: Der scharfe Bereich endet hinten nicht mehr, die Belichtungszeit bleibt.`,
+  worth: (stops, now, then) => `Bringt ${stops} Schärfentiefe: Der scharfe Bereich wächst von ${now} auf ${then}, bei gleicher Blende.`,
+  worthWithoutEnd: (stops) => `Bringt ${stops} Schärfentiefe: Der scharfe Bereich endet hinten nicht mehr, bei gleicher Blende.`,
   costs: (share, left, needed) => `Kostet ${share} der Pixel in der Breite: ${left} bleiben, ${needed} werden gebraucht.`,
   reach: (length) => `Die Pixel reichen für ${length} zurück.`,
   noReach: 'Es sind keine Pixel übrig.',

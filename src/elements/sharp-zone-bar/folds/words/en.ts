@@ -64,8 +64,8 @@ export const words = (say: Say) => ({
   // a step back
   back: 'Camera back by',
   slide: 'Slide to see what a step back is worth: the picture is cropped to what it shows now.',
-  worth: (stops: string, now: string, then: string) => `Worth ${stops} of depth: the sharp zone grows from ${now} to ${then}, shutter unchanged.`,
-  worthWithoutEnd: (stops: string) => `Worth ${stops} of depth: the sharp zone no longer ends behind, shutter unchanged.`,
+  worth: (stops: string, now: string, then: string) => `Worth ${stops} of depth: the sharp zone grows from ${now} to ${then}, at the same f-number.`,
+  worthWithoutEnd: (stops: string) => `Worth ${stops} of depth: the sharp zone no longer ends behind, at the same f-number.`,
   costs: (share: string, left: string, needed: string) => `It costs ${share} of the pixels across: ${left} left, ${needed} needed.`,
   reach: (length: string) => `Your pixels reach ${length} back.`,
   noReach: 'There are no pixels to spare.',

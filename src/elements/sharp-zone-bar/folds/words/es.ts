@@ -60,8 +60,8 @@ export const words = (say: Say): FoldWords => ({
 
   back: 'Cámara hacia atrás',
   slide: 'Deslizar para ver lo que se gana al retroceder: la imagen se recorta a lo que muestra ahora.',
-  worth: (stops, now, then) => `Vale ${stops} de profundidad de campo: la zona nítida pasa de ${now} a ${then}, sin cambiar el tiempo.`,
-  worthWithoutEnd: (stops) => `Vale ${stops} de profundidad de campo: la zona nítida ya no acaba por detrás, sin cambiar el tiempo.`,
+  worth: (stops, now, then) => `Vale ${stops} de profundidad de campo: la zona nítida pasa de ${now} a ${then}, con el mismo diafragma.`,
+  worthWithoutEnd: (stops) => `Vale ${stops} de profundidad de campo: la zona nítida ya no acaba por detrás, con el mismo diafragma.`,
   costs: (share, left, needed) => `Cuesta ${share} de los píxeles a lo ancho: quedan ${left}, hacen falta ${needed}.`,
   reach: (length) => `Los píxeles alcanzan para ${length} hacia atrás.`,
   noReach: 'No sobran píxeles.',

@@ -60,8 +60,8 @@ export const words = (say: Say): FoldWords => ({
 
   back: 'Reculer l’appareil de',
   slide: 'Faire glisser pour voir ce que vaut un pas en arrière : l’image est recadrée sur ce qu’elle montre maintenant.',
-  worth: (stops, now, then) => `Vaut ${stops} de profondeur de champ : la zone nette passe de ${now} à ${then}, vitesse inchangée.`,
-  worthWithoutEnd: (stops) => `Vaut ${stops} de profondeur de champ : la zone nette ne finit plus derrière, vitesse inchangée.`,
+  worth: (stops, now, then) => `Vaut ${stops} de profondeur de champ : la zone nette passe de ${now} à ${then}, à la même ouverture.`,
+  worthWithoutEnd: (stops) => `Vaut ${stops} de profondeur de champ : la zone nette ne finit plus derrière, à la même ouverture.`,
   costs: (share, left, needed) => `Coûte ${share} des pixels en largeur : il en reste ${left}, il en faut ${needed}.`,
   reach: (length) => `Les pixels permettent de reculer de ${length}.`,
   noReach: 'Il n’y a pas de pixels en réserve.',

@@ -63,8 +63,8 @@ export const words = (say: Say): FoldWords => ({
 
   back: 'Aparat w tył o',
   slide: 'Suwak pokazuje, ile daje krok w tył: obraz zostaje przycięty do tego, co widać teraz.',
-  worth: (stops, now, then) => `Daje ${stops} głębi ostrości: strefa ostrości rośnie z ${now} do ${then}, czas bez zmian.`,
-  worthWithoutEnd: (stops) => `Daje ${stops} głębi ostrości: strefa ostrości nie kończy się już z tyłu, czas bez zmian.`,
+  worth: (stops, now, then) => `Daje ${stops} głębi ostrości: strefa ostrości rośnie z ${now} do ${then}, przy tej samej przysłonie.`,
+  worthWithoutEnd: (stops) => `Daje ${stops} głębi ostrości: strefa ostrości nie kończy się już z tyłu, przy tej samej przysłonie.`,
   costs: (share, left, needed) => `Kosztuje ${share} pikseli na szerokość: zostaje ${left}, potrzeba ${needed}.`,
   reach: (length) => `Pikseli starczy na ${length} w tył.`,
   noReach: 'Nie ma pikseli w zapasie.',
