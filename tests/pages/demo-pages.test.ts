@@ -1,4 +1,5 @@
 import {expect, waitUntil} from '@open-wc/testing';
+import {chord} from '../hands.js';
 import {exposureStops, readAperture, readShutter, Problem, completeShot, SHOT_FIELDS, type ShotKey} from '../../src/core/index.js';
 import {framingOf} from '../../src/core/shot/framing.js';
 import {zoneFit} from '../../src/core/optics/fit.js';
@@ -127,8 +128,16 @@ describe('pages of the demo', () => {
     const page = await open('embed.html?tag=stop-trade-dial&lang=de#shot=1&aperture=f/11');
     // In a frame the page around it says so.
     expect((page.querySelector('#alone') as HTMLElement).checkVisibility()).to.equal(false);
-    const alone = window.open('/site/embed.html?tag=stop-trade-dial&lang=de#shot=1&aperture=f/11');
-    if (!alone) throw new Error('no window');
+    // A window is only had by somebody's own hand.
+    const button = document.createElement('button');
+    const opened: Window[] = [];
+    button.addEventListener('click', () => { opened.push(window.open('/site/embed.html?tag=stop-trade-dial&lang=de#shot=1&aperture=f/11') as Window); });
+    document.body.append(button);
+    button.focus();
+    await chord('Enter');
+    await waitUntil(() => opened[0], 'it is opened', {timeout: 8000});
+    button.remove();
+    const alone = opened[0] as Window;
     try {
       await waitUntil(() => alone.document.querySelector('#alone h1'), 'it has a title', {timeout: 8000});
       expect(alone.document.querySelector('h1')?.textContent).to.equal('Gleiches Licht, andere Einstellung');
