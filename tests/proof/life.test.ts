@@ -181,6 +181,22 @@ describe('a long life on one page', () => {
     expect(benches()?.has('life-thousand')).to.equal(false);
   });
 
+  it('the one in the hand is drawn before those that follow, and they are drawn in the end', async () => {
+    const held = await stand({tag: 'stop-trade-dial', state: '', attributes: {bench: 'life-turns', aperture: 'f/8', shutter: '1/4'}});
+    const others = ['sharp-zone-bar', 'shot-sheet', 'stop-trade-dial'].map((tag) => document.createElement(tag) as typeof held);
+    for (const el of others) el.setAttribute('bench', 'life-turns');
+    held.parentElement?.append(...others);
+    await Promise.all([held, ...others].map(({updateComplete}) => updateComplete));
+    const said = (el: Element) => text(el.shadowRoot?.querySelector('.verdict'));
+    const [heldBefore, before] = [said(held), others.map(said)];
+    held.shadowRoot?.querySelector('[role=slider]')?.dispatchEvent(new KeyboardEvent('keydown', {key: 'ArrowRight', bubbles: true, composed: true}));
+    await held.updateComplete;
+    expect(said(held)).not.to.equal(heldBefore);
+    expect(others.map(said), 'before their turn').to.deep.equal(before);
+    await Promise.all(others.map(({updateComplete}) => updateComplete));
+    for (const [at, now] of others.map(said).entries()) expect(now, others[at]?.localName).not.to.equal(before[at]);
+  });
+
   it('nothing of the library keeps a page out of the back-forward cache, and coming back changes nothing', async () => {
     const heard: string[] = [];
     const {addEventListener: add} = EventTarget.prototype;

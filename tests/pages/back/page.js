@@ -18,7 +18,7 @@ addEventListener('pageshow', async ({persisted}) => {
     await until(() => verdicts().every(Boolean));
     // A reader's own act: it has to be there still.
     dial.shadowRoot.querySelector('[role=slider]').dispatchEvent(new KeyboardEvent('keydown', {key: 'ArrowRight', bubbles: true, composed: true}));
-    await dial.updateComplete;
+    await Promise.all([dial, bar].map(({updateComplete}) => updateComplete));
     left = verdicts();
     location.href = 'away.html';
     return;
