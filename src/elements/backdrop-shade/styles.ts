@@ -46,7 +46,6 @@ export const shadeStyles = css`
   .cautions .problem { font-size: 1em; font-weight: 600; margin: 0; }
   .set-up, .unfolded { display: grid; grid-template-columns: minmax(0, 1fr); }
   .unfolded { gap: 0.8em; }
-  .set-up details[open] { padding-block-end: 1em; }
   .set-up .ways, .set-up .note { margin-block-start: 0.6em; }
   .set-up > p + details { margin-block-start: 0.6em; }
   .wide { grid-column: 1 / -1; }

@@ -78,6 +78,10 @@ export const familyStyles = css`
   .done span { flex: 1 1 9em; font-weight: 600; }
 
   :focus-visible { outline: 2px solid var(--accent); outline-offset: 2px; }
+  /* Folds: ruled off from each other. */
+  .folds { display: grid; }
+  details { border-block-end: 1px solid var(--hairline); }
+  details[open] { padding-block-end: 0.8em; }
   details > summary { cursor: pointer; min-block-size: max(40px, 2.6em); display: flex; align-items: center; gap: 0.5em; color: var(--quiet); font-size: 0.9em; }
   details > summary::-webkit-details-marker { display: none; }
   details > summary::before { content: '+'; font-weight: 700; flex: none; inline-size: 1em; text-align: center; color: var(--accent); }

@@ -5,9 +5,7 @@ export const zoneStyles = css`
   .drawing { position: relative; min-inline-size: 0; direction: ltr; }
   svg text { font-size: 12.5px; }
   /* Folds: ruled lines, in two columns where there is room, each of which grows for itself. */
-  .folds { display: grid; gap: 0 2em; align-items: start; grid-template-columns: minmax(0, 1fr); margin-block-start: -0.4em; }
-  .folds details { border-block-end: 1px solid var(--hairline); }
-  .folds details[open] { padding-block-end: 0.8em; }
+  .folds { gap: 0 2em; align-items: start; grid-template-columns: minmax(0, 1fr); margin-block-start: -0.4em; }
   .folds .fields { grid-template-columns: repeat(auto-fill, minmax(min(8.6em, 100%), 1fr)); }
   @container (min-width: 36em) { .plate > .fields { grid-template-columns: repeat(5, minmax(0, 1fr)); } }
   @container (min-width: 46em) { .folds { grid-template-columns: repeat(2, minmax(0, 1fr)); } }

@@ -46,8 +46,6 @@ export const planStyles = css`
   .ways .pick::after { inset-block-start: 0.35em; translate: none; }
   .ways .pick[aria-pressed='true']::after { content: '✓'; }
   .wish { display: grid; padding: 0.35em 0; border-block-end: 1px solid var(--hairline); }
-  .folds { display: grid; }
-  .folds details[open] { padding-block-end: 0.8em; }
   .single > .note, .rates-part > .note { margin-block-end: 0.5em; }
   .rates { margin: 0; max-inline-size: 34em; }
   .rates > div { display: flex; gap: 1em; justify-content: space-between; padding-block: 0.3em; border-block-start: 1px solid var(--hairline); }

@@ -12,8 +12,6 @@ export const sheetStyles = css`
   .missing p { margin: 0; }
   .missing li { padding-inline-start: 1.1em; text-indent: -1.1em; }
   .missing li::before { content: '–'; display: inline-block; inline-size: 1.1em; text-indent: 0; }
-  .folds { display: grid; }
-  .folds details[open] { padding-block-end: 1em; }
   dl { margin: 0; display: grid; grid-template-columns: minmax(0, 1fr) minmax(0, 1fr); font-size: 0.92em; }
   dl > div { display: grid; grid-template-columns: subgrid; grid-column: 1 / -1; gap: 0 1em; align-items: baseline; border-block-end: 1px solid var(--hairline); padding-block: 0.28em; }
   dt { color: var(--quiet); }

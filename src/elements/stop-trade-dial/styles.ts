@@ -33,7 +33,6 @@ export const dialStyles = css`
   .wide { grid-column: 1 / -1; }
   h3.wide { margin-block-start: 0.5em; }
   .wide.note { margin-block-start: -0.4em; }
-  .folds { display: grid; }
   .pair + .folds { margin-block-start: -0.4em; }
   .mending { display: grid; gap: 0.6em; margin-block-start: 1em; }
 

@@ -7,9 +7,6 @@ export const sheetStyles = css`
   @container (min-width: 44em) {
     .sheet, .pair { grid-template-columns: minmax(0, 1.05fr) minmax(0, 1fr); gap: 1.8em; align-items: start; }
   }
-  .folds { border-block-end: 1px solid var(--hairline); }
-  .folds > details { border-block-start: 1px solid var(--hairline); }
-  .folds > details[open] { padding-block-end: 1em; }
 
   /* The photo and the frame of what is kept. */
   .stage { position: relative; justify-self: center; inline-size: min(100%, calc(28em * var(--ratio, 1.5))); aspect-ratio: var(--ratio, 1.5); }
