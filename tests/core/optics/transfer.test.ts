@@ -44,7 +44,7 @@ const geometric = (z: number): number => 2 * besselOne(z) / z;
 describe('transfer through a defocused lens', () => {
   const shifts = [0.001, 0.01, 0.08, 0.3, 0.7, 1, 1.3, 1.7, 1.9, 1.99];
 
-  it.each([0, 0.1, 0.25, 0.6, 1, 2.2, 4.5, 9, 17, 31.4, 50])(
+  it.each([0, 0.1, 0.6, 2.2, 9, 31.4, 50])(
     'agrees with the overlap of the pupil with itself at %s waves', (waves) => {
       for (const s of shifts) {
         const {re, im} = pupilOverlap(s, waves);
