@@ -1,6 +1,7 @@
 import {expect, fixture, html, waitUntil} from '@open-wc/testing';
 import {sendKeys, sendMouse} from '@web/test-runner-commands';
 import {rgb} from 'culori';
+import {expectAccessible} from '../audit.js';
 import {chord} from '../hands.js';
 import '../../src/elements/backdrop-shade/define.js';
 import '../../src/elements/stop-trade-dial/define.js';
@@ -176,13 +177,13 @@ describe('backdrop-shade', () => {
 
   it('passes the accessibility audit, at rest, with a flag chosen and with a problem', async () => {
     const el = await spoiled(`${SPILL}; flag 200x200 at 70,260,300 facing up`);
-    await expect(el).to.be.accessible();
+    await expectAccessible(el);
     await unfold(el, 'things');
     button(el, 'flag').click();
     el.setAttribute('lights', 'key at dawn');
     el.setAttribute('backdrop-wish', 'very dark');
     await el.updateComplete;
-    await expect(el).to.be.accessible();
+    await expectAccessible(el);
   });
 
   it('works with nothing stated: key and fill before a black card', async () => {
@@ -310,7 +311,7 @@ describe('backdrop-shade', () => {
     bench.change({...bench.state, values: {...bench.state.values, shutter: 1 / 4}});
     await Promise.all([dial.updateComplete, el.updateComplete]);
     expect(verdict(dial)).to.contain('is 2 stops brighter');
-    expect(words(el)).to.contain('Exposed 2 stops brighter than metered');
+    expect(words(el)).to.contain('Exposed 2 stops brighter than asked for');
   });
 
   it('calls key and fill what the language calls them, also in their field, and the shot keeps key and fill', async () => {
@@ -492,7 +493,7 @@ describe('backdrop-shade', () => {
     const twice = rgb({mode: 'lrgb', r: 0.36, g: 0.36, b: 0.36});
     const el = await fixture<BackdropShade>(html`<backdrop-shade metered-shutter="1/4" shutter="1/2"></backdrop-shade>`);
     expect(tidy(one(el, '.strip text').textContent)).to.equal(String(Math.round(255 * twice.r)));
-    expect(words(el)).to.contain('Exposed 1 stop brighter than metered');
+    expect(words(el)).to.contain('Exposed 1 stop brighter than asked for');
   });
 
   it('says so when no light reaches the backdrop', async () => {

@@ -1,5 +1,6 @@
 import {expect, fixture, html, waitUntil} from '@open-wc/testing';
 import {sendKeys, sendMouse} from '@web/test-runner-commands';
+import {expectAccessible} from '../audit.js';
 import {chord} from '../hands.js';
 import '../../src/elements/gray-card-check/define.js';
 import '../../src/elements/tonal-chart-reader/define.js';
@@ -131,13 +132,13 @@ async function dragTo(from: readonly [number, number], to: readonly [number, num
 describe('gray-card-check', () => {
   it('passes the accessibility audit: empty, with a card, with none found, with a problem', async () => {
     const empty = await fixture<GrayCardCheck>(html`<gray-card-check></gray-card-check>`);
-    await expect(empty).to.be.accessible();
+    await expectAccessible(empty);
     const el = await withFile(await cardPicture(ordinary(2)));
-    await expect(el).to.be.accessible();
+    await expectAccessible(el);
     el.setAttribute('aperture', 'eleven');
     await el.updateComplete;
-    await expect(el).to.be.accessible();
-    await expect(await withFile(await shot('nocard-warm'))).to.be.accessible();
+    await expectAccessible(el);
+    await expectAccessible(await withFile(await shot('nocard-warm')));
   });
 
   it('invites a card shot and says that it stays on the device', async () => {
@@ -472,7 +473,7 @@ describe('gray-card-check', () => {
       expect(holds?.textContent).to.contain('These gains may not hold').and.contain('lit differently');
       await settled(el, () => el.shadowRoot?.querySelector('.wiped') !== null);
       expect(holds?.nextElementSibling?.className).to.equal('wiped');
-      await expect(el).to.be.accessible();
+      await expectAccessible(el);
       expect(words(el)).to.match(/lit differently from the card: red [\d.]+ stops? stronger and blue [\d.]+ stops? weaker against green/);
     });
 

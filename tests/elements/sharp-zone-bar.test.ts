@@ -1,5 +1,6 @@
 import {aTimeout, expect, fixture, html} from '@open-wc/testing';
 import {sendKeys, sendMouse} from '@web/test-runner-commands';
+import {expectAccessible} from '../audit.js';
 import '../../src/elements/sharp-zone-bar/define.js';
 import type {SharpZoneBar} from '../../src/elements/sharp-zone-bar/class.js';
 import type {ShotChangeEvent, ShotProblemEvent} from '../../src/elements/shared/events.js';
@@ -53,11 +54,11 @@ const shown = async (el: SharpZoneBar) => { await el.updateComplete; await aTime
 describe('sharp-zone-bar', () => {
   it('passes the accessibility audit, at rest, opened up and with a problem', async () => {
     const el = await bearer();
-    await expect(el).to.be.accessible();
+    await expectAccessible(el);
     for (const {className} of inside(el).querySelectorAll('details')) await unfold(el, className);
     el.setAttribute('aperture', 'eleven');
     await el.updateComplete;
-    await expect(el).to.be.accessible();
+    await expectAccessible(el);
   });
 
   it('works with nothing stated, and inside a narrow column', async () => {
@@ -146,7 +147,7 @@ describe('sharp-zone-bar', () => {
     await el.updateComplete;
     const line = () => inside(el).querySelector('.done');
     expect(flat(line()?.textContent)).to.equal(`Done: ${title}. ${verdict(el)}Undo`);
-    await expect(el).to.be.accessible();
+    await expectAccessible(el);
     el.addEventListener('shot-change', (event) => changed.push(event.shot.fieldWidth));
     expect((inside(el).activeElement as HTMLElement).className).to.equal('undo');
     await sendKeys({press: 'Enter'});
@@ -268,7 +269,7 @@ describe('sharp-zone-bar', () => {
       expect(english.size).to.be.above(40);
       // “Sensor” and the like are the same word.
       expect(texts(el).filter((text) => english.has(text) && text.includes(' ')).join('; ')).to.equal('');
-      await expect(el).to.be.accessible();
+      await expectAccessible(el);
     });
   }
 
@@ -371,7 +372,7 @@ describe('sharp-zone-bar', () => {
       const {el, photo} = await laid('ruler-truth', {ruler: {...NO_NOTES, points: [{x: 0.5, y: y / height}, {x: x / width, y: y / height}]}});
       await typeInto(el, 'ruler-length', `${ruler.x0 - (camera.aim_mm[0] ?? NaN)} mm`);
       expect(words(el)).to.contain('The frame takes in 187 mm across');
-      await expect(el).to.be.accessible();
+      await expectAccessible(el);
       const use = [...inside(el).querySelectorAll('button')].find((each) => flat(each.textContent) === 'Set the field width to 187 mm');
       use?.click();
       await el.updateComplete;
@@ -647,7 +648,7 @@ describe('sharp-zone-bar', () => {
       expect(words(el)).to.contain('“a hair” does not read as the width of a line').and.to.contain(before);
       await typeInto(el, 'detail', '0.2 mm');
       expect(words(el)).to.contain('A line 0.2 mm wide');
-      await expect(el).to.be.accessible();
+      await expectAccessible(el);
     });
 
     it('prices a step back, and goes there', async () => {
@@ -713,7 +714,7 @@ describe('sharp-zone-bar', () => {
       await typeInto(el, 'farthest-sharp', '11 cm');
       expect(words(el)).to.contain('a graduation beyond the nearest');
       await typeInto(el, 'farthest-sharp', '144');
-      await expect(el).to.be.accessible();
+      await expectAccessible(el);
       await press(el, 'Use this limit');
       expect(reason(el)).to.contain('The sharp zone reaches from 12 mm to 44 mm behind the base’s front edge.');
       expect(el.blurLimit).to.be.above(1.5);

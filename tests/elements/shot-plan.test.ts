@@ -1,5 +1,6 @@
 import {expect, fixture, html, waitUntil} from '@open-wc/testing';
 import {sendKeys, sendMouse} from '@web/test-runner-commands';
+import {expectAccessible} from '../audit.js';
 import '../../src/elements/shot-plan/define.js';
 import type {ShotPlan} from '../../src/elements/shot-plan/class.js';
 import {curveOf} from '../../src/elements/shot-plan/curve.js';
@@ -76,12 +77,12 @@ async function typeInto(el: ShotPlan, id: string, value: string): Promise<void> 
 describe('shot-plan', () => {
   it('passes the accessibility audit: with ways, with a problem, with nothing possible', async () => {
     const el = await ready();
-    await expect(el).to.be.accessible();
+    await expectAccessible(el);
     el.setAttribute('margin', 'some');
     await el.updateComplete;
-    await expect(el).to.be.accessible();
+    await expectAccessible(el);
     const none = await settled(await fixture<ShotPlan>(html`<shot-plan base-depth="90" room="400" most-frames="1" picture-width="2000"></shot-plan>`));
-    await expect(none).to.be.accessible();
+    await expectAccessible(none);
   });
 
   it('plans with nothing stated', async () => {

@@ -1,5 +1,6 @@
 import {expect, fixture, html, waitUntil} from '@open-wc/testing';
 import {executeServerCommand, sendKeys, sendMouse} from '@web/test-runner-commands';
+import {expectAccessible} from '../audit.js';
 import '../../src/elements/tonal-chart-reader/define.js';
 import type {TonalChartReader} from '../../src/elements/tonal-chart-reader/class.js';
 import '../../src/elements/shot-sheet/define.js';
@@ -58,12 +59,12 @@ function dropOn(el: Element, file: File): void {
 describe('tonal-chart-reader', () => {
   it('passes the accessibility audit: empty, with a photo, with a problem', async () => {
     const empty = await fixture<TonalChartReader>(html`<tonal-chart-reader></tonal-chart-reader>`);
-    await expect(empty).to.be.accessible();
+    await expectAccessible(empty);
     const el = await withFile(await invented());
-    await expect(el).to.be.accessible();
+    await expectAccessible(el);
     el.setAttribute('crop', 'the middle');
     await typeInto(el, 'crop-left', 'half');
-    await expect(el).to.be.accessible();
+    await expectAccessible(el);
   });
 
   it('invites a photo and says that it stays on the device', async () => {
@@ -334,7 +335,7 @@ describe('tonal-chart-reader', () => {
     expect(verdict(el)).to.match(/^Neu aufnehmen, .* dunkler: Rot, Grün und Blau sind in 12 % des Ausschnitts bei Weiß abgeschnitten\.$/);
     holder.lang = 'pl';
     await settled(el, () => verdict(el).startsWith('Powtórzyć'));
-    await expect(el).to.be.accessible();
+    await expectAccessible(el);
   });
 
   it('knows the intent: dark is right before a dark backdrop and not in an even picture', async () => {
@@ -416,7 +417,7 @@ describe('tonal-chart-reader', () => {
       expect(shift).to.be.closeTo(1, 0.03);
       expect(words(el)).to.contain('as 1 stop should be');
       expect(el.shadowRoot?.querySelectorAll('.earlier').length).to.equal(3);
-      await expect(el).to.be.accessible();
+      await expectAccessible(el);
     });
 
     it('finds no difference where two exposures were meant to balance', async () => {
@@ -471,7 +472,7 @@ describe('tonal-chart-reader', () => {
     const below = Number(/lies ([\d.]+) stops? below the gray card that was measured/.exec(words(el))?.[1]);
     // green is near luminance on these neutral patches; the sentence has one decimal
     expect(below).to.be.closeTo(Math.log2(patches.gray.mean_linear[1] / patches.black.mean_linear[1]), 0.06);
-    await expect(el).to.be.accessible();
+    await expectAccessible(el);
   });
 
   it('moves the spot by keys and by the pointer, and leaves the crop where it is', async () => {

@@ -1,5 +1,6 @@
 import {expect, fixture, html, waitUntil} from '@open-wc/testing';
 import {sendKeys, sendMouse} from '@web/test-runner-commands';
+import {expectAccessible} from '../audit.js';
 import '../../src/elements/tonal-chart-reader/define.js';
 import type {TonalChartReader} from '../../src/elements/tonal-chart-reader/class.js';
 import {placeOnWay, sharpText} from '../../src/elements/tonal-chart-reader/sharpness/speech.js';
@@ -121,14 +122,14 @@ describe('tonal-chart-reader: where is it sharp?', () => {
     await sendKeys({press: 'Enter'});
     await settled(el, () => finding(el).includes('harp'));
     expect(section(el).querySelector('.profile')).not.to.equal(null);
-    await expect(el).to.be.accessible();
+    await expectAccessible(el);
     section(el).querySelector('summary')?.focus();
     await sendKeys({press: 'Enter'});
     await settled(el, () => end(el, 'a') === null);
   });
 
   describe('along the rendered ruler', () => {
-    for (const [now, earlier] of [['aperture-f11', 'aperture-f2.8'], ['aperture-f2.8', 'aperture-f8'], ['aperture-f16', 'aperture-f8']] as const) {
+    for (const [now, earlier] of [['aperture-f2.8', 'aperture-f8'], ['aperture-f16', 'aperture-f8']] as const) {
       it(`finds the focus from ${now} beside ${earlier}`, async () => {
         const el = await alongRuler(`${now}.jpg`, `${earlier}.jpg`);
         await readRuler(el);
@@ -168,7 +169,7 @@ describe('tonal-chart-reader: where is it sharp?', () => {
 
     it('ranks the series: the smaller aperture was worth it away from the focus, and never the other way round', async () => {
       // Blur of the render falls with every aperture at every depth but the focus (diffraction is not in it).
-      for (const [wide, narrow] of [['2.8', '8'], ['8', '11'], ['8', '16'], ['2.8', '16']] as const) {
+      for (const [wide, narrow] of [['2.8', '8'], ['8', '16']] as const) {
         const el = await alongRuler(`aperture-f${narrow}.jpg`, `aperture-f${wide}.jpg`);
         expect(finding(el)).to.match(new RegExp(`^Worth it: f/${narrow} is sharper than f/${wide} on \\d+% of the line, most .* less blur`));
         expect(finding(el)).not.to.contain('softer');
@@ -197,7 +198,7 @@ describe('tonal-chart-reader: where is it sharp?', () => {
       await typeInto(el, 'ruler-atB', '200');
       await typeInto(el, 'ruler-atMiddle', '300');
       expect(words(el)).to.contain('has to lie between the two');
-      await expect(el).to.be.accessible();
+      await expectAccessible(el);
     });
   });
 
@@ -331,7 +332,7 @@ describe('tonal-chart-reader: where is it sharp?', () => {
     expect(cells('sharp')).to.be.above(20);
     expect(cells('soft')).to.be.above(20);
     expect(cells('unknown'), 'the backdrop').to.be.above(200);
-    await expect(el).to.be.accessible();
+    await expectAccessible(el);
     el.earlierFile = await shot('aperture-f2.8.jpg');
     await settled(el, () => cells('sharper') > 0 && !section(el).textContent?.includes('Looking…'));
     expect(cells('sharper')).to.be.above(3 * cells('softer'));

@@ -21,7 +21,7 @@ async function forced(active: boolean): Promise<boolean> {
 }
 
 describe('axe-core has nothing to say of', () => {
-  // Once is enough for roles, names and ratios; each element's own tests ask in every engine.
+  // Once is enough for roles, names and ratios.
   if (!isChromium) it('anything: asked in Chromium, where forced colours can be had');
   else for (const known of CASES) {
     it(`${name(known)}: light, dark, forced colours`, async () => {

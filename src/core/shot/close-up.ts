@@ -17,13 +17,14 @@ export function closeUpOf(shot: Shot): number {
 }
 
 /**
- * How the picture comes out against the start: what the settings give more, less what close-up loses more. A correction
- * is not taken off.
- * @returns stops; positive = brighter than metered
+ * How much brighter the picture comes out than was asked for: what the settings give more than the start and its correction,
+ * less what close-up loses more.
+ * @returns stops; positive = brighter than asked for
  * @throws {Problem} naming a setting, `magnification` or `pupil-ratio`
+ * Source: reciprocity of aperture, time and ISO, and {@link lightLoss}.
  */
-export function exposureAgainstStart(shot: Shot): number {
-  const {aperture, shutter, iso, meteredAperture, meteredShutter, meteredIso} = shot;
+export function exposureOff(shot: Shot): number {
+  const {aperture, shutter, iso, meteredAperture, meteredShutter, meteredIso, correction} = shot;
   const start = {aperture: meteredAperture, shutter: meteredShutter, iso: meteredIso};
-  return exposureStops(start, {aperture, shutter, iso}) - closeUpOf(shot) + 0;
+  return exposureStops(start, {aperture, shutter, iso}) - correction - closeUpOf(shot) + 0;
 }

@@ -8,7 +8,7 @@ import type {Lights, NamedLamp} from '../../core/light/set-text.js';
 import type {Point} from '../../core/light/space.js';
 import {principalToSubject} from '../../core/optics/lens.js';
 import {Problem} from '../../core/problem.js';
-import {exposureAgainstStart} from '../../core/shot/close-up.js';
+import {exposureOff} from '../../core/shot/close-up.js';
 import type {Shot} from '../../core/shot/shot.js';
 import {codeFromLinear} from '../../core/tone/light.js';
 
@@ -121,7 +121,7 @@ export function readSet(shot: Shot): Reading {
   const set = setOf(shot);
   const seen = seenOf(shot);
   const {left, right, low, high} = seen;
-  const offset = exposureAgainstStart(shot);
+  const offset = exposureOff(shot);
   const places = [left, (left + right) / 2, right].flatMap((x) => [low, (low + high) / 2, high].map((z): Place => [x, z]));
   const rows = [high, (low + high) / 2, low].map((z) => backdropStrip(set, left, right, z, CELLS, offset));
   const brighter = (a: BackdropLevel, b: BackdropLevel): BackdropLevel => (b.belowGray < a.belowGray ? b : a);

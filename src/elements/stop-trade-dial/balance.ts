@@ -2,7 +2,7 @@ import {Problem} from '../../core/problem.js';
 import type {Limits} from '../../core/exposure/clicks.js';
 import {SETTINGS, type Exposure, type Setting} from '../../core/exposure/stops.js';
 import {trade, type Trade} from '../../core/exposure/trade.js';
-import {closeUpOf, exposureAgainstStart} from '../../core/shot/close-up.js';
+import {closeUpOf, exposureOff} from '../../core/shot/close-up.js';
 import type {Shot} from '../../core/shot/shot.js';
 
 /** How the setting in use stands to the start. */
@@ -72,7 +72,7 @@ export function balanceOf(shot: Shot): Balance {
     const {limits: _limits, ...unlimited} = requestOf(shot, pay);
     result = trade({...unlimited, change});
   }
-  const off = exposureAgainstStart(shot) - correction + 0;
+  const off = exposureOff(shot);
   return {
     start, setting, correction, closeUp, handHeld: shot.meteredMagnification === 0, off, pay, trade: result, even: Math.abs(off) <= 0.5 / shot.clicksPerStop + NOTHING,
   };

@@ -27,7 +27,7 @@ export const words = (say: Say): ShadeWords => ({
   keepsAll: 'Die Figur behält all ihr Licht.',
   flagTakes: (share, lamp) => `Ein Abschatter nimmt einem Teil der Figur bis zu ${share} vom Licht der Lampe „${lamp}“.`,
   exposedForCard: 'So belichtet, dass eine Graukarte neben der Figur den Tonwert 118 von 255 hat.',
-  exposedOff: (stops, brighter) => `${stops} ${brighter ? 'heller' : 'dunkler'} belichtet als gemessen: Eine Graukarte neben der Figur liegt um so viel `
+  exposedOff: (stops, brighter) => `${stops} ${brighter ? 'heller' : 'dunkler'} belichtet als verlangt: Eine Graukarte neben der Figur liegt um so viel `
     + `${brighter ? 'über' : 'unter'} dem Tonwert 118.`,
 
   names: {key: 'Hauptlicht', fill: 'Aufhellung', flag: 'Abschatter', backdrop: 'Hintergrund', camera: 'Kamera', figure: 'Figur'},

@@ -26,7 +26,7 @@ export const words = (say: Say) => ({
   keepsAll: 'The figure keeps all of its light.',
   flagTakes: (share: string, lamp: string) => `A flag takes up to ${share} of the ${lamp} from part of the figure.`,
   exposedForCard: 'Exposed so that a gray card beside the figure shows as 118 of 255.',
-  exposedOff: (stops: string, brighter: boolean) => `Exposed ${stops} ${brighter ? 'brighter' : 'darker'} than metered: a gray card beside the figure shows that much `
+  exposedOff: (stops: string, brighter: boolean) => `Exposed ${stops} ${brighter ? 'brighter' : 'darker'} than asked for: a gray card beside the figure shows that much `
     + `${brighter ? 'above' : 'below'} 118 of 255.`,
 
   // things and places

@@ -24,7 +24,7 @@ export const words = (say: Say): ShadeWords => ({
   keepsAll: 'La figura conserva toda su luz.',
   flagTakes: (share, lamp) => `Una bandera quita a parte de la figura hasta un ${share} de la luz de «${lamp}».`,
   exposedForCard: 'Expuesto para que una carta gris junto a la figura salga a 118 de 255.',
-  exposedOff: (stops, brighter) => `Expuesto ${stops} más ${brighter ? 'claro' : 'oscuro'} de lo medido: una carta gris junto a la figura queda otro tanto `
+  exposedOff: (stops, brighter) => `Expuesto ${stops} más ${brighter ? 'claro' : 'oscuro'} de lo pedido: una carta gris junto a la figura queda otro tanto `
     + `por ${brighter ? 'encima' : 'debajo'} de 118 de 255.`,
 
   names: {key: 'principal', fill: 'relleno', flag: 'bandera', backdrop: 'fondo', camera: 'cámara', figure: 'figura'},

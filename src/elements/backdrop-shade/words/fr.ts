@@ -25,7 +25,7 @@ export const words = (say: Say): ShadeWords => ({
   keepsAll: 'La figurine garde toute sa lumière.',
   flagTakes: (share, lamp) => `Un drapeau prive une partie de la figurine de ${share} au plus de la lumière de «\u202f${lamp}\u202f».`,
   exposedForCard: 'Exposé pour qu’une charte grise à côté de la figurine donne 118 sur 255.',
-  exposedOff: (stops, brighter) => `Exposé ${stops} plus ${brighter ? 'clair' : 'sombre'} que mesuré\u00a0: une charte grise à côté de la figurine est d’autant `
+  exposedOff: (stops, brighter) => `Exposé ${stops} plus ${brighter ? 'clair' : 'sombre'} que demandé\u00a0: une charte grise à côté de la figurine est d’autant `
     + `${brighter ? 'au-dessus' : 'en dessous'} de 118 sur 255.`,
 
   names: {key: 'principale', fill: 'appoint', flag: 'drapeau', backdrop: 'fond', camera: 'appareil', figure: 'figurine'},

@@ -24,7 +24,7 @@ export const words = (say: Say): ShadeWords => ({
   keepsAll: 'Figurka zachowuje całe swoje światło.',
   flagTakes: (share, lamp) => `Flaga zabiera części figurki do ${share} światła lampy „${lamp}”.`,
   exposedForCard: 'Naświetlone tak, by szara karta obok figurki miała 118 z 255.',
-  exposedOff: (stops, brighter) => `Naświetlone o ${stops} ${brighter ? 'jaśniej' : 'ciemniej'}, niż zmierzono: szara karta obok figurki wypada o tyle `
+  exposedOff: (stops, brighter) => `Naświetlone o ${stops} ${brighter ? 'jaśniej' : 'ciemniej'}, niż żądano: szara karta obok figurki wypada o tyle `
     + `${brighter ? 'powyżej' : 'poniżej'} 118 z 255.`,
 
   names: {key: 'główna', fill: 'wypełniająca', flag: 'flaga', backdrop: 'tło', camera: 'aparat', figure: 'figurka'},
