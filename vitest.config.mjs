@@ -2,7 +2,7 @@ import {defineConfig} from 'vitest/config';
 
 export default defineConfig({
   test: {
-    include: ['tests/core/**/*.test.ts', 'tests/words/**/*.test.ts', 'tests/server/**/*.test.ts', 'tests/fuzz/**/*.test.ts', 'tests/reference/**/*.test.ts', 'tests/package/**/*.test.{ts,mjs}'],
+    include: ['tests/core/**/*.test.ts', 'tests/words/**/*.test.ts', 'tests/server/**/*.test.ts', 'tests/drawing/**/*.test.ts', 'tests/fuzz/**/*.test.ts', 'tests/reference/**/*.test.ts', 'tests/package/**/*.test.{ts,mjs}'],
     environment: 'node',
     setupFiles: ['tests/seed.ts'],
     testTimeout: 120_000, // a busy machine is no failure

@@ -5,10 +5,10 @@ import {TAGS} from './cases.js';
 
 type View = Window & typeof globalThis & {axe?: {run: (context: Document, options: RunOptions) => Promise<AxeResults>}};
 
-/** Every page of the demo, as built, from its folder. */
+/** Every page of the demo, as built, from its folder; of frames and languages, which differ in words alone, two. */
 const PAGES = [
-  'index.html', ...['de', 'es', 'fr', 'pl'].map((language) => `index.${language}.html`), 'article.html', 'club.html', 'forum.html', 'noscript.html', 'reference/index.html',
-  ...TAGS.flatMap((tag) => [`reference/${tag}.html`, `embed.html?tag=${tag}`]), 'embed/stop-trade-dial.html',
+  'index.html', 'index.de.html', 'index.pl.html', 'article.html', 'club.html', 'forum.html', 'noscript.html', 'reference/index.html',
+  ...TAGS.map((tag) => `reference/${tag}.html`), 'embed.html?tag=stop-trade-dial', 'embed.html?tag=tonal-chart-reader', 'embed/stop-trade-dial.html',
 ];
 
 /**

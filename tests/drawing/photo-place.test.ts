@@ -1,4 +1,4 @@
-import {expect} from '@open-wc/testing';
+import {describe, expect, it} from 'vitest';
 import {completeShot, type Shot} from '../../src/core/shot/shot.js';
 import {PhotoPlace, photoCrop} from '../../src/elements/shared/photo/place.js';
 import {closeUpSince} from '../../src/elements/shared/photo/trade-for.js';

@@ -1,4 +1,4 @@
-import {expect} from '@open-wc/testing';
+import {describe, expect, it} from 'vitest';
 import {across, beside, clearOf, curve, inPanel, leaning, leavesAt, markAt, panelTop, sheetFor, silhouette, slab, up} from '../../src/elements/sharp-zone-bar/draw.js';
 import {ticks} from '../../src/elements/sharp-zone-bar/ticks.js';
 import {axialDepth} from '../../src/core/optics/outline.js';
