@@ -78,7 +78,7 @@ describe('pages of the demo', () => {
     const keys = ['picture-width', 'field-width', 'focal-length', 'base-depth', 'figure-width', 'figure-height', 'overhang-front', 'overhang-back', 'tilt',
       'room', 'backdrop-distance', 'backdrop-reflectance', 'lights'];
     for (const path of ['index.html', 'article.html', 'noscript.html', ...['sharp-zone-bar', 'shot-plan', 'backdrop-shade', 'shot-sheet'].map((tag) => `reference/${tag}.html`)]) {
-      const page = await open(path);
+      const page = new DOMParser().parseFromString(await (await fetch(`/site/${path}`)).text(), 'text/html');
       for (const check of page.querySelectorAll('main *')) {
         for (const key of check.localName.includes('-') ? keys : []) {
           const text = check.getAttribute(key);
