@@ -2,6 +2,7 @@ import type {TrailLink, TrailStep} from '../../core/exposure/judge-trail.js';
 import type {Mend} from '../../core/exposure/mend-trail.js';
 import {SETTINGS, type Exposure, type Setting} from '../../core/exposure/stops.js';
 import type {Trail} from '../../core/exposure/trail.js';
+import {tight} from '../shared/say.js';
 import type {TrailWords} from './words/en.js';
 
 /** Why a step was off: how its digits were taken, or that no reading of them helps. */
@@ -63,8 +64,9 @@ function offWords(words: TrailWords, {steps, isoSaid}: Trail, at: number): strin
 function mendSentence(words: TrailWords, {broken}: Trail, mend: Mend): string {
   const {step, how, was, repairs} = mend;
   const place = repairs.includes(step) && repairs.length === 1 ? undefined : step + 1;
-  if (how === 'needed') return words.needed(plain(words, mend), place);
-  return words.slip(plain(words, mend), was, place, repairs.length < broken.length ? 'some' : broken.length > 1 ? 'all' : 'it');
+  const meant = tight(plain(words, mend));
+  if (how === 'needed') return words.needed(meant, place);
+  return words.slip(meant, tight(was), place, repairs.length < broken.length ? 'some' : broken.length > 1 ? 'all' : 'it');
 }
 
 function allWell(words: TrailWords, {steps}: Trail, judged: number): string {

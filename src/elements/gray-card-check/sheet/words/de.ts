@@ -15,7 +15,7 @@ const unevenThen = (side: Side) => `Das Licht sitzt ${SIDES[side]}: Karte von de
 const uneven = (patch: Patch) => (share: string) => `${NAMES[patch]} ist ungleichmäßig: ${share} zwischen der dunkelsten und der hellsten Stelle.`;
 
 const correct = (red: string, blue: string, neutral: boolean): string =>
-  (neutral ? `es ist neutral und an der Farbe nichts zu korrigieren: Rot × ${red} und Blau × ${blue} wären nicht zu sehen` : `Rot mit ${red} und Blau mit ${blue} multiplizieren`);
+  (neutral ? `es ist neutral und an der Farbe nichts zu korrigieren: Rot ×\u00a0${red} und Blau ×\u00a0${blue} wären nicht zu sehen` : `Rot mit ${red} und Blau mit ${blue} multiplizieren`);
 
 export const words = (say: Say): SheetWords => ({
   ...photoWords,

@@ -6,7 +6,7 @@ import type {Tint, Warmth} from '../light-speech.js';
 export {family} from '../../../shared/words/en.js';
 
 const correct = (red: string, blue: string, neutral: boolean): string =>
-  (neutral ? `it is neutral, so its colour needs no correcting: red × ${red} and blue × ${blue} would not be seen` : `multiply red by ${red} and blue by ${blue}`);
+  (neutral ? `it is neutral, so its colour needs no correcting: red ×\u00a0${red} and blue ×\u00a0${blue} would not be seen` : `multiply red by ${red} and blue by ${blue}`);
 
 /** Values come written: `0.34 stop`, `3.1%`, factors `0.48`. Codes are whole numbers from 0 to 255. */
 export const words = (say: Say) => ({

@@ -16,7 +16,7 @@ const unevenThen = (side: Side) => `La luz está ${SIDES[side]}: apartar la cart
 const uneven = (patch: Patch) => (share: string) => `El ${PATCH[patch]} es desigual: ${share} entre su parte más oscura y la más clara.`;
 
 const correct = (red: string, blue: string, neutral: boolean): string =>
-  (neutral ? `es neutro y su color no necesita corrección: rojo × ${red} y azul × ${blue} no se notarían` : `multiplicar el rojo por ${red} y el azul por ${blue}`);
+  (neutral ? `es neutro y su color no necesita corrección: rojo ×\u00a0${red} y azul ×\u00a0${blue} no se notarían` : `multiplicar el rojo por ${red} y el azul por ${blue}`);
 
 export const words = (say: Say): SheetWords => ({
   ...photoWords,

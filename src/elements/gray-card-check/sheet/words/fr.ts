@@ -18,7 +18,7 @@ const uneven = (patch: Patch) => (share: string) => `${NAMES[patch]} irrégulier
 const verb = (more: boolean) => (more ? 'plus fort' : 'plus faible');
 
 const correct = (red: string, blue: string, neutral: boolean): string =>
-  (neutral ? `il est neutre, sa couleur n’est pas à corriger\u00a0: rouge × ${red} et bleu × ${blue} ne se verraient pas` : `multiplier le rouge par ${red} et le bleu par ${blue}`);
+  (neutral ? `il est neutre, sa couleur n’est pas à corriger\u00a0: rouge ×\u00a0${red} et bleu ×\u00a0${blue} ne se verraient pas` : `multiplier le rouge par ${red} et le bleu par ${blue}`);
 
 export const words = (say: Say): SheetWords => ({
   ...photoWords,

@@ -19,7 +19,7 @@ const unevenThen = (side: Side) => `Światło skupia się ${SIDES[side]}: odwró
 const uneven = (patch: Patch) => (share: string) => `${NAMES[patch]} jest nierówna: ${share} między najciemniejszą a najjaśniejszą częścią.`;
 
 const correct = (red: string, blue: string, neutral: boolean): string =>
-  (neutral ? `jest neutralna i jej koloru nie trzeba korygować: czerwonego × ${red} i niebieskiego × ${blue} nie byłoby widać` : `kanał czerwony pomnożyć przez ${red}, a niebieski przez ${blue}`);
+  (neutral ? `jest neutralna i jej koloru nie trzeba korygować: czerwonego ×\u00a0${red} i niebieskiego ×\u00a0${blue} nie byłoby widać` : `kanał czerwony pomnożyć przez ${red}, a niebieski przez ${blue}`);
 
 export const words = (say: Say): SheetWords => ({
   ...photoWords,
