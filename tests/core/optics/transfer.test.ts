@@ -53,7 +53,7 @@ describe('transfer through a defocused lens', () => {
       }
     });
 
-  it.each([60, 120, 400, 2000])('agrees with a plain sum over a million slices of the overlap at %s waves', (waves) => {
+  it.each([60, 2000])('agrees with a plain sum over a million slices of the overlap at %s waves', (waves) => {
     for (const s of [0.002, 0.05, 0.5, 1, 1.8, 1.995]) {
       const slices = 1e6;
       const width = (1 - s / 2) / slices;
