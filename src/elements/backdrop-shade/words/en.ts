@@ -58,7 +58,7 @@ export const words = (say: Say) => ({
   ways: {
     nearer: 'nearer', away: 'away', right: 'to the right', left: 'to the left', toBackdrop: 'towards the backdrop', toCamera: 'towards the camera', up: 'up', down: 'down',
   },
-  reaches: (stops: string, short: boolean) => `${stops} under the card${short ? ', still short of the wish' : ''}`,
+  reaches: (stops: string, short: boolean) => `${stops} under the gray card${short ? ', still short of the wish' : ''}`,
   keepsLight: 'the figure keeps all of its light',
   standsInLight: 'but a card then stands in the figure’s light',
   paid: (stops: string, shutter: string) => `the figure’s light changes by ${stops}, ${shutter} restores it`,

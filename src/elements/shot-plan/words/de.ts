@@ -22,7 +22,7 @@ export const words = (say: Say): PlanWords => ({
   behindEdge: (length) => `${length} hinter der Vorderkante des Sockels`,
   hopeless: 'Diese Wünsche lassen sich nicht erfüllen, so weit man sie auch zurücknimmt.',
   giveUpOne: (wish) => `Nicht alle diese Wünsche gehen zugleich. Am wenigsten kostet: „${wish}“.`,
-  giveUpAll: 'Nicht alle diese Wünsche lassen sich erfüllen, und auf einen allein zu verzichten genügt nicht. Zusammen sind es diese:',
+  giveUpAll: 'Nicht alle diese Wünsche lassen sich erfüllen, und auf einen allein zu verzichten genügt nicht. Auf alle diese zu verzichten genügt:',
   rests: (depth, picture, blur, contrast) => `Zu fassen: ${depth} Tiefe entlang des Tisches in einem Bild von ${picture}. Scharf heißt: höchstens ${
     blur} Unschärfe darin; die feinste Linie, ebenso breit, behält mindestens ${contrast} ihres Kontrasts.`,
   nothingToSet: (which) =>

@@ -29,7 +29,7 @@ export const words = (say: Say) => ({
   behindEdge: (length: string) => `${length} behind the base’s front edge`,
   hopeless: 'These wishes cannot be met, however far they give way.',
   giveUpOne: (wish: string) => `Not all of these wishes can be met at once. Least to give up: “${wish}”.`,
-  giveUpAll: 'Not all of these wishes can be met, and no single one is enough to give up. Together these are:',
+  giveUpAll: 'Not all of these wishes can be met, and giving up a single one is not enough. Giving up all of these is:',
   rests: (depth: string, picture: string, blur: string, contrast: string) => `${depth} of depth along the table to hold in a picture of ${picture}. Sharp means blurred by no more than ${
     blur} of it; the finest line, as wide as that, keeps at least ${contrast} of its contrast.`,
   nothingToSet: (which: 'aperture' | 'shutter') => `No plan: between the limits of the ${which} there is nothing to set. The last good plan stays.`,

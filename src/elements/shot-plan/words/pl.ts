@@ -22,7 +22,7 @@ export const words = (say: Say): PlanWords => ({
   behindEdge: (length) => `${length} za przednią krawędzią podstawki`,
   hopeless: 'Tych życzeń nie da się spełnić nawet przy największych ustępstwach.',
   giveUpOne: (wish) => `Nie da się spełnić wszystkich życzeń naraz. Najmniej kosztuje: „${wish}”.`,
-  giveUpAll: 'Nie da się spełnić wszystkich życzeń, a ustąpienie w jednym nie wystarczy. Razem są to:',
+  giveUpAll: 'Nie da się spełnić wszystkich życzeń, a ustąpienie w jednym nie wystarczy. Wystarczy ustąpić we wszystkich tych:',
   rests: (depth, picture, blur, contrast) => `Do objęcia ${depth} głębi wzdłuż stołu na obrazie ${picture}. Ostre znaczy: rozmyte najwyżej na ${
     blur}; najcieńsza linia takiej szerokości zachowuje co najmniej ${contrast} kontrastu.`,
   nothingToSet: (which) => `Brak planu: w granicach ${which === 'aperture' ? 'przysłony' : 'czasu'} nie ma czego ustawić. Zostaje ostatni dobry plan.`,

@@ -30,7 +30,7 @@ export const words = (say: Say): DialWords => ({
   blurShrinks: (percent) => `Was unscharf ist, verschwimmt weniger: nur etwa ${percent} so breit.`,
   blurGrows: (times) => `Was unscharf ist, verschwimmt mehr: etwa ${times}‑mal so breit.`,
   openLonger: (times) => `Der Verschluss ist etwa ${times}‑mal so lange offen.`,
-  openShorter: (percent) => `Der Verschluss ist nur etwa ${percent} der Zeit offen.`,
+  openShorter: (percent) => `Der Verschluss ist kürzer offen: etwa ${percent} so lange.`,
   noise: (more, stops) => `${more ? 'Mehr' : 'Weniger'} Rauschen: ISO ${stops} ${more ? 'höher' : 'niedriger'}.`,
   handsOff: (shutter) => `Bei ${shutter} die Kamera nicht berühren: Selbstauslöser oder Fernauslöser.`,
   shock: 'Bei solchen Zeiten zeigt sich die Erschütterung durch den Verschluss am stärksten.',

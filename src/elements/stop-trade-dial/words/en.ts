@@ -34,7 +34,7 @@ export const words = (say: Say) => ({
   blurShrinks: (percent: string) => `The blur of what is out of focus shrinks to about ${percent} of its width.`,
   blurGrows: (times: string) => `The blur of what is out of focus grows to about ${times} times its width.`,
   openLonger: (times: string) => `The shutter stays open about ${times} times as long.`,
-  openShorter: (percent: string) => `The shutter stays open for about ${percent} of the time.`,
+  openShorter: (percent: string) => `The shutter stays open about ${percent} as long.`,
   noise: (more: boolean, stops: string) => `${more ? 'More' : 'Less'} noise: ${stops} of ISO.`,
   handsOff: (shutter: string) => `At ${shutter} keep your hands off: timer or remote.`,
   shock: 'Around these times the shutter’s own shock shows most.',

@@ -30,7 +30,7 @@ export const words = (say: Say): DialWords => ({
   blurShrinks: (percent) => `Lo desenfocado se ve menos borroso: cerca del ${percent} de su anchura.`,
   blurGrows: (times) => `Lo desenfocado se ve más borroso: unas ${times} veces más ancho.`,
   openLonger: (times) => `El obturador queda abierto unas ${times} veces más tiempo.`,
-  openShorter: (percent) => `El obturador queda abierto menos tiempo: cerca del ${percent} de la duración.`,
+  openShorter: (percent) => `El obturador queda abierto menos tiempo: cerca del ${percent} del tiempo anterior.`,
   noise: (more, stops) => `${more ? 'Más' : 'Menos'} ruido: ${stops} de ISO.`,
   handsOff: (shutter) => `A ${shutter}, sin tocar la cámara: temporizador o disparador remoto.`,
   shock: 'Cerca de estos tiempos es cuando más se nota la vibración del obturador.',

@@ -31,7 +31,7 @@ export const words = (say: Say): DialWords => ({
   blurShrinks: (percent) => `Ce qui est flou l’est moins\u00a0: environ ${percent} de la largeur.`,
   blurGrows: (times) => `Ce qui est flou l’est plus\u00a0: environ ${times} fois plus large.`,
   openLonger: (times) => `L’obturateur reste ouvert environ ${times} fois plus longtemps.`,
-  openShorter: (percent) => `L’obturateur reste ouvert moins longtemps\u00a0: environ ${percent} de la durée.`,
+  openShorter: (percent) => `L’obturateur reste ouvert moins longtemps\u00a0: environ ${percent} du temps précédent.`,
   noise: (more, stops) => `${more ? 'Plus' : 'Moins'} de bruit\u00a0: ${stops} d’ISO.`,
   handsOff: (shutter) => `À ${shutter}, ne pas toucher l’appareil\u00a0: retardateur ou télécommande.`,
   shock: 'C’est autour de ces temps que les vibrations de l’obturateur se voient le plus.',

@@ -28,7 +28,7 @@ export const words = (say: Say): DialWords => ({
   blurShrinks: (percent) => `To, co nieostre, rozmywa się mniej: do około ${percent} szerokości.`,
   blurGrows: (times) => `To, co nieostre, rozmywa się bardziej: około ${times}× szerzej.`,
   openLonger: (times) => `Migawka jest otwarta około ${times}× dłużej.`,
-  openShorter: (percent) => `Migawka jest otwarta tylko przez około ${percent} czasu.`,
+  openShorter: (percent) => `Migawka jest otwarta krócej: około ${percent} poprzedniego czasu.`,
   noise: (more, stops) => `${more ? 'Więcej' : 'Mniej'} szumu: ISO o ${stops} ${more ? 'wyżej' : 'niżej'}.`,
   handsOff: (shutter) => `Przy ${shutter} nie dotykać aparatu: samowyzwalacz albo pilot.`,
   shock: 'Przy takich czasach najbardziej widać drgania od samej migawki.',
