@@ -1,4 +1,4 @@
-/** A server that goes away: the site stands at /away/ too, until a test says that it is gone. Then nobody answers there. */
+/** A server that goes away: the site stands at /away/ too, until a test says that it is gone. Then nobody answers there, until it is said to be there again. */
 const gone = new Set();
 
 /** The site at /away/NAME/, while it is not gone. Answers are told not to be kept by the browser itself. */
@@ -16,13 +16,14 @@ export async function awayMiddleware(context, next) {
   return undefined;
 }
 
-/** The command `gone`: from now on nobody answers under that name. */
+/** The commands `gone`, from which on nobody answers under that name, and `there`, from which on somebody does again. */
 export function gonePlugin() {
   return {
     name: 'gone',
     executeCommand({command, payload}) {
-      if (command !== 'gone') return undefined;
-      gone.add(payload);
+      if (command === 'gone') gone.add(payload);
+      else if (command === 'there') gone.delete(payload);
+      else return undefined;
       return true;
     },
   };
