@@ -3,6 +3,7 @@ import type {ClicksPerStop, Range} from '../exposure/clicks.js';
 import type {Exposure} from '../exposure/stops.js';
 import {Problem, requireNotNegative, requirePositive, requireWithin} from '../problem.js';
 import type {FigureInPicture} from './figure-field.js';
+import {SETTLE_SECONDS} from './stack.js';
 
 /** A lens at hand. */
 export interface PlanLens {
@@ -110,7 +111,7 @@ export function fillJob(job: PlanJob): FullJob {
     throw new Problem('shutter', job.shutterRange.join(' to '), 'limits with a click between them');
   }
   const {
-    detailPixels = job.blurPixels, leastContrast = 0.3, overlap = 0.25, settle = 3, rates, mostFrames,
+    detailPixels = job.blurPixels, leastContrast = 0.3, overlap = 0.25, settle = SETTLE_SECONDS, rates, mostFrames,
   } = job;
   requirePositive('blur-limit', job.blurPixels);
   requirePositive('detail', detailPixels);

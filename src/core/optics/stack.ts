@@ -129,6 +129,9 @@ export interface StackChoice {
   readonly seconds: number;
 }
 
+/** Time to turn the ring and wait until nothing sways, s, where nobody says otherwise. Common practice, no source. */
+export const SETTLE_SECONDS = 3;
+
 /** What stacks are weighed by. */
 export interface StackTrade {
   readonly detail: Detail;

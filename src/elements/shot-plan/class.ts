@@ -6,6 +6,7 @@ import {markedFromWorking, sensorToSubject, workingAperture} from '../../core/op
 import type {PlanJob} from '../../core/optics/plan-job.js';
 import type {PlanWay} from '../../core/optics/plan-way.js';
 import {Problem} from '../../core/problem.js';
+import {magnificationNow} from '../../core/shot/close-up.js';
 import {EXPOSURE_FIELDS} from '../../core/shot/exposure-fields.js';
 import {OPTICS_FIELDS} from '../../core/shot/optics-fields.js';
 import {PICTURE_FIELDS} from '../../core/shot/picture-fields.js';
@@ -207,8 +208,8 @@ export class ShotPlan extends ShotElement<PlanWords> {
 
   /** Where the camera stands, mm from the sensor mark to the focus plane; only where somebody said it. */
   get #here(): number | undefined {
-    const {focalLength, sensorWidth, fieldWidth} = this.shot;
-    return 'fieldWidth' in this.state.values ? sensorToSubject(sensorWidth / fieldWidth, focalLength) : undefined;
+    const {shot} = this;
+    return 'fieldWidth' in this.state.values ? sensorToSubject(magnificationNow(shot), shot.focalLength) : undefined;
   }
 
   protected override verdictText(): string | undefined {

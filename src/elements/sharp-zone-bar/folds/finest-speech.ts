@@ -1,10 +1,11 @@
+import {SETTLE_SECONDS} from '../../../core/optics/stack.js';
 import type {Shot} from '../../../core/shot/shot.js';
 import type {SaidDetail} from '../detail.js';
 import type {Reading} from '../reading.js';
 import {apertureText, markText} from '../speech.js';
 import type {DetailContrast} from './detail-contrast.js';
 import type {BothWords} from './host.js';
-import {SAME_APERTURE, SETTLE_SECONDS, type StackOffer} from './stack.js';
+import {SAME_APERTURE, type StackOffer} from './stack.js';
 
 /** What becomes of a detail. */
 export function contrastText(

@@ -1,6 +1,6 @@
 import {clicks} from '../../../core/exposure/clicks.js';
 import {afterStops, lightStops} from '../../../core/exposure/stops.js';
-import {bestStack, stackFrames, type Stack, type StackChoice, type StackJob} from '../../../core/optics/stack.js';
+import {SETTLE_SECONDS, bestStack, stackFrames, type Stack, type StackChoice, type StackJob} from '../../../core/optics/stack.js';
 import {Problem} from '../../../core/problem.js';
 import type {Shot} from '../../../core/shot/shot.js';
 import {paidByShutter} from '../../../core/shot/ways-out.js';
@@ -16,9 +16,6 @@ export interface StackOffer {
   readonly best: StackChoice;
   readonly changes: Partial<Shot>;
 }
-
-/** Time to turn the ring and wait until nothing sways, s: as a plan counts it. Common practice, no source. */
-export const SETTLE_SECONDS = 3;
 
 /** Apertures that differ by less, as a share, are the same click. */
 export const SAME_APERTURE = 1e-6;

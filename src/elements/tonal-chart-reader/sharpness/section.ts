@@ -1,5 +1,5 @@
 import {html, nothing, type TemplateResult} from 'lit';
-import {airyDiameter, workingAperture} from '../../../core/optics/lens.js';
+import {diffractionInPixels} from '../../../core/shot/framing.js';
 import type {Shot} from '../../../core/shot/shot.js';
 import type {Photo} from '../../../photo/open.js';
 import {textField} from '../../shared/fields.js';
@@ -199,8 +199,7 @@ export class SharpnessSection {
 
   #renderNotes(reading: LineReading): TemplateResult {
     const {words, shot, aperture} = this.#now;
-    const disc = airyDiameter(workingAperture(aperture, shot.sensorWidth / shot.fieldWidth, shot.pupilRatio))
-      * shot.pictureWidth / (shot.sensorWidth * shot.crop.width);
+    const disc = diffractionInPixels({...shot, aperture});
     return html`<p class="note">${reading.focus ? reading.fromBoth ? words.bothShots : words.oneShot : nothing}
       ${reading.comparison ? diffractionText(words, aperture, disc, shot.blurLimit) : nothing}</p>`;
   }
